@@ -1,0 +1,11 @@
+import type { Failure } from "#lib/kernel/result.ts";
+import { wordFailure } from "../wording.ts";
+import { Notice } from "./notice.tsx";
+
+export type FailureNoticeProps = { readonly failure: Failure };
+
+/** Says what was refused and what to do now. */
+export function FailureNotice({ failure }: FailureNoticeProps) {
+  const { title, todo } = wordFailure(failure);
+  return <Notice kind="problem" title={title}>{todo}</Notice>;
+}
