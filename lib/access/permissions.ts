@@ -1,0 +1,22 @@
+import type { Role } from "./roles.ts";
+
+/** Every permission with the roles that hold it. Names read "area.verb"; a use case must name one of them. */
+const HOLDERS = {
+  "account.keep": ["owner", "leading hand", "office"],
+  "people.read": ["owner", "leading hand", "office"],
+  "people.manage": ["owner"],
+  "project.read": ["owner", "leading hand", "office"],
+  "project.set-up": ["owner", "office"],
+  "schedule.import": ["owner", "office"],
+  "column.change": ["owner", "office"],
+  "clamp-kind.change": ["owner", "office"],
+  "progress.read": ["owner", "leading hand", "office"],
+  "progress.record": ["owner", "leading hand"],
+} as const satisfies Record<string, readonly Role[]>;
+
+export type Permission = keyof typeof HOLDERS;
+export const PERMISSIONS = Object.keys(HOLDERS) as readonly Permission[];
+
+/** Shared by the gate, which decides, and the menus, which only spare a person a refusal. */
+export const can = (role: Role, permission: Permission): boolean =>
+  (HOLDERS[permission] as readonly Role[]).includes(role);

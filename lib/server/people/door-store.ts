@@ -1,0 +1,61 @@
+import "server-only";
+import type { Role } from "#lib/access/roles.ts";
+import type { Tx } from "../platform/db.ts";
+import { enterCompany } from "../gate/store.ts";
+
+export type KnownPerson = { companyId: string; id: string; passwordHash: string; isActive: boolean; sessionEpoch: number };
+export type KnownInvitation = {
+  companyId: string; id: string; email: string; role: Role; companyName: string; inviterName: string; isOpen: boolean;
+};
+
+export async function findPersonAtDoor(tx: Tx, email: string): Promise<KnownPerson | null> {
+  const rows = await tx.$queryRaw<KnownPerson[]>`
+    select company_id::text "companyId", id::text, password_hash "passwordHash", is_active "isActive",
+           session_epoch "sessionEpoch" from door_find_person(${email})`;
+  return rows[0] ?? null;
+}
+
+export async function findInvitationAtDoor(tx: Tx, tokenHash: string): Promise<KnownInvitation | null> {
+  const rows = await tx.$queryRaw<KnownInvitation[]>`
+    select company_id::text "companyId", id::text, email, role, company_name "companyName",
+           inviter_name "inviterName", is_open "isOpen" from door_find_invitation(${tokenHash})`;
+  return rows[0] ?? null;
+}
+
+export async function hasCompanies(tx: Tx): Promise<boolean> {
+  const rows = await tx.$queryRaw<{ has: boolean }[]>`select door_has_companies() as has`;
+  return rows[0]?.has ?? false;
+}
+
+export async function countFailures(tx: Tx, key: string, minutes: number): Promise<number> {
+  const rows = await tx.$queryRaw<{ count: number }[]>`select door_failures(${key}, ${minutes}::int) as count`;
+  return rows[0]?.count ?? 0;
+}
+
+export async function noteFailure(tx: Tx, key: string): Promise<void> {
+  await tx.$queryRaw`select 1 from (select door_note_failure(${key})) noted`;
+}
+
+export async function clearFailures(tx: Tx, key: string): Promise<void> {
+  await tx.$queryRaw`select 1 from (select door_clear_failures(${key})) cleared`;
+}
+
+type NewPerson = { id: string; email: string; name: string; role: Role; passwordHash: string };
+
+export async function addPersonTo(tx: Tx, companyId: string, person: NewPerson): Promise<void> {
+  await tx.person.create({ data: { ...person, companyId } });
+}
+
+/** True when this call closed the invitation; false when it was no longer open. */
+export async function closeInvitation(tx: Tx, companyId: string, invitationId: string, at: string): Promise<boolean> {
+  const closed = await tx.invitation.updateMany({
+    where: { companyId, id: invitationId, acceptedAt: null, revokedAt: null },
+    data: { acceptedAt: at },
+  });
+  return closed.count === 1;
+}
+
+export async function addCompany(tx: Tx, company: { id: string; name: string }): Promise<void> {
+  await enterCompany(tx, company.id);
+  await tx.company.create({ data: company });
+}

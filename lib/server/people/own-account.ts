@@ -1,0 +1,26 @@
+import "server-only";
+import { changePasswordInput, nothing } from "#lib/contracts/people.ts";
+import { brokenRule, ok } from "#lib/kernel/result.ts";
+import type { Caller } from "../gate/caller.ts";
+import { companyUseCase } from "../gate/use-case.ts";
+import { hashPassword, verifyPassword } from "../platform/secrets.ts";
+import { companyName, ownSecret, setOwnPassword } from "./store.ts";
+
+export const getOwnAccount = companyUseCase("people.getOwnAccount", "account.keep", nothing, async (scope) => {
+  const { email } = await ownSecret(scope);
+  return ok({ ...scope.member, email, companyId: scope.companyId, companyName: await companyName(scope) });
+});
+
+/** Ends every other session of this person; the answer lets the caller's own go on. */
+export const changePassword = companyUseCase(
+  "people.changePassword",
+  "account.keep",
+  changePasswordInput,
+  async (scope, input) => {
+    const { passwordHash } = await ownSecret(scope);
+    if (!(await verifyPassword(passwordHash, input.current))) return brokenRule("wrong-current-password");
+    const { sessionEpoch } = await setOwnPassword(scope, await hashPassword(input.next));
+    const caller: Caller = { companyId: scope.companyId, personId: scope.member.id, sessionEpoch };
+    return ok(caller);
+  },
+);
