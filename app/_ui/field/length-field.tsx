@@ -1,0 +1,43 @@
+"use client";
+
+import { useState } from "react";
+import { Input, TextField } from "react-aria-components";
+import { parseLength } from "../value/feet-inches.ts";
+import { quantityText, type Units } from "../value/format-quantity.ts";
+import { boxLook, FIELD, type FieldProps } from "./field-look.ts";
+import { FieldLabel, FieldNotes } from "./field-notes.tsx";
+
+export type LengthFieldProps = FieldProps & {
+  readonly units: Units;
+  readonly defaultValueMm?: number;
+  readonly onChangeMm?: (valueMm: number | undefined) => void;
+};
+
+const plain = (valueMm: number | undefined, units: Units): string =>
+  valueMm === undefined ? "" : units === "us" ? quantityText(valueMm, "mm", "us") : String(Math.round(valueMm * 10) / 10);
+
+/** A length typed as the project reads it; millimetres are posted under `name`. An unreadable entry is posted as typed, to be refused. */
+export function LengthField(props: LengthFieldProps) {
+  const { name, label, hint, problem, isRequired = false, isDisabled = false, size, units, defaultValueMm, onChangeMm } = props;
+  const [text, setText] = useState(plain(defaultValueMm, units));
+  const read = parseLength(text, units);
+  const wrong = text.trim() !== "" && read === undefined;
+  const ownHint = units === "us" ? `Feet and inches: 9'-4 1/2"` : "Millimetres";
+  const isInvalid = wrong || problem !== undefined;
+  return (
+    <TextField
+      value={text}
+      onChange={(next) => { setText(next); onChangeMm?.(parseLength(next, units)); }}
+      isRequired={isRequired}
+      isDisabled={isDisabled}
+      {...(isInvalid ? { isInvalid } : {})}
+      data-field={name}
+      className={FIELD}
+    >
+      <FieldLabel label={units === "us" ? label : `${label} (mm)`} isRequired={isRequired} />
+      <Input inputMode={units === "us" ? "text" : "decimal"} className={`${boxLook(size)} text-right`} />
+      {isDisabled ? null : <input type="hidden" name={name} value={read === undefined ? text : String(read)} />}
+      <FieldNotes hint={hint ?? ownHint} problem={wrong ? `This is not a length. ${ownHint}.` : problem} />
+    </TextField>
+  );
+}
