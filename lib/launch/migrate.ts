@@ -23,26 +23,29 @@ export async function migrate(databaseUrl: string): Promise<readonly string[]> {
   if (migrationsList.migrationDirectories.length === 0) return [];
   return holdingLock(databaseUrl, () =>
     withSchemaEngine(databaseUrl, async (engine) => {
-      await refuseStranger(engine, migrationsList);
+      await settleHistory(engine, migrationsList);
       const { appliedMigrationNames } = await engine.applyMigrations({ migrationsList, filters: noFilters });
       return appliedMigrationNames;
     }),
-  );
+  ).catch(explain);
 }
 
 type Engine = Parameters<Parameters<typeof withSchemaEngine>[1]>[0];
 type Migrations = Awaited<ReturnType<typeof readMigrations>>;
 
-async function refuseStranger(engine: Engine, migrationsList: Migrations): Promise<void> {
+async function settleHistory(engine: Engine, migrationsList: Migrations): Promise<void> {
   const found = await engine.diagnoseMigrationHistory({ migrationsList, optInToShadowDatabase: false, filters: noFilters });
   const history = found.history?.diagnostic;
   if (history === "migrationsDirectoryIsBehind" || history === "historiesDiverge") {
-    throw new ClearLine("The database was changed by a newer release of Shutterwright: start that release, or restore a backup made before it.");
+    throw new ClearLine("The database was changed by another release of Shutterwright: start that release, or restore a backup made before it.");
   }
-  const [failed] = found.failedMigrationNames;
-  if (failed) {
-    throw new ClearLine(`The change ${failed} did not finish on this database: restore a backup made before it, then start again.`);
-  }
+  // Each is applied all or not at all, so one that failed left nothing behind and is simply tried again.
+  for (const migrationName of found.failedMigrationNames) await engine.markMigrationRolledBack({ migrationName });
+}
+
+function explain(error: unknown): never {
+  if (!(error instanceof pg.DatabaseError)) throw error;
+  throw new ClearLine(`The database could not be brought up to date and was left as it was: ${error.message}.`, { cause: error });
 }
 
 /** The SQL that would bring the database to prisma/schema: empty when they agree. */

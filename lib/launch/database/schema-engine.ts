@@ -32,6 +32,8 @@ const text = 25;
 class CataloguePool extends pg.Pool {
   /** Which columns of the latest answer were of that type. */
   oneByteColumns: number[] = [];
+  /** Why a script was refused, in PostgreSQL's words; the engine only passes on that it was. */
+  refusal: unknown;
 
   constructor(connectionString: string) {
     super({ connectionString, max: 2 });
@@ -55,7 +57,12 @@ type Adapter = Awaited<ReturnType<PrismaPg["connect"]>>;
  */
 function suitEngine(adapter: Adapter, pool: CataloguePool): Adapter {
   const ask = adapter.queryRaw.bind(adapter);
-  adapter.executeScript = async (script) => void (await pool.query(script));
+  adapter.executeScript = async (script) => {
+    await pool.query(script).catch((error: unknown) => {
+      pool.refusal = error;
+      throw error;
+    });
+  };
   adapter.queryRaw = async (query) => {
     const answer = await ask(query);
     for (const index of pool.oneByteColumns) answer.columnTypes[index] = ColumnTypeEnum.Character;
@@ -84,6 +91,8 @@ export async function withSchemaEngine<T>(databaseUrl: string, use: (engine: Sch
     const factory = bindMigrationAwareSqlAdapterFactory(new EngineAdapter(pool));
     const engine = await engineModule.SchemaEngine.new({ datamodels: undefined }, () => undefined, factory);
     return await use(engine).finally(() => engine.free());
+  } catch (error) {
+    throw pool.refusal ?? error;
   } finally {
     await pool.end();
   }
