@@ -1,7 +1,8 @@
 "use client";
 
-import { Checkbox } from "react-aria-components";
-import { HINT, PROBLEM, type FieldProps } from "./field-look.ts";
+import { useContext } from "react";
+import { Checkbox, FormValidationContext } from "react-aria-components";
+import { HINT, PROBLEM, refusalOf, type FieldProps } from "./field-look.ts";
 
 export type CheckFieldProps = FieldProps & {
   readonly value?: string;
@@ -13,11 +14,12 @@ export type CheckFieldProps = FieldProps & {
 
 /** One yes or no. Posts `value` (or "on") when ticked and nothing otherwise. */
 export function CheckField({ label, hint, problem, size, ...rest }: CheckFieldProps) {
+  const refused = problem ?? refusalOf(useContext(FormValidationContext), rest.name);
   return (
     <div data-field={rest.name} className="flex flex-col gap-1">
       <Checkbox
         {...rest}
-        {...(problem ? { isInvalid: true } : {})}
+        {...(refused ? { isInvalid: true } : {})}
         className={`group flex cursor-pointer items-center gap-3 data-disabled:cursor-not-allowed data-disabled:text-ink-soft ${size === "glove" ? "min-h-glove text-lg" : "min-h-hand"}`}
       >
         {({ isSelected, isIndeterminate }) => (
@@ -35,7 +37,7 @@ export function CheckField({ label, hint, problem, size, ...rest }: CheckFieldPr
         )}
       </Checkbox>
       {hint ? <p className={`${HINT} pl-9`}>{hint}</p> : null}
-      {problem ? <p className={PROBLEM}>{problem}</p> : null}
+      {refused ? <p className={PROBLEM}>{refused}</p> : null}
     </div>
   );
 }

@@ -20,3 +20,9 @@ export const boxLook = (size: FieldProps["size"] = "hand"): string =>
   "w-full min-w-0 border-2 border-edge bg-sheet px-3 placeholder:text-ink-soft hover:border-ink " +
   "data-focused:border-accent data-invalid:border-flag disabled:bg-wash disabled:text-ink-soft " +
   (size === "glove" ? "min-h-glove text-lg" : "min-h-hand");
+
+/** What the form around a field was told about it, for fields whose box does not carry the name itself. */
+export function refusalOf(errors: Readonly<Record<string, string | string[]>>, name: string): string | undefined {
+  const found = errors[name];
+  return typeof found === "string" ? found : found?.join(" ");
+}

@@ -1,10 +1,10 @@
 "use client";
 
-import { useState } from "react";
-import { Input, TextField } from "react-aria-components";
+import { useContext, useState } from "react";
+import { FormValidationContext, Input, TextField } from "react-aria-components";
 import { parseLength } from "../value/feet-inches.ts";
 import { quantityText, type Units } from "../value/format-quantity.ts";
-import { boxLook, FIELD, type FieldProps } from "./field-look.ts";
+import { boxLook, FIELD, refusalOf, type FieldProps } from "./field-look.ts";
 import { FieldLabel, FieldNotes } from "./field-notes.tsx";
 
 export type LengthFieldProps = FieldProps & {
@@ -23,7 +23,8 @@ export function LengthField(props: LengthFieldProps) {
   const read = parseLength(text, units);
   const wrong = text.trim() !== "" && read === undefined;
   const ownHint = units === "us" ? `Feet and inches: 9'-4 1/2"` : "Millimetres";
-  const isInvalid = wrong || problem !== undefined;
+  const refused = problem ?? refusalOf(useContext(FormValidationContext), name);
+  const isInvalid = wrong || refused !== undefined;
   return (
     <TextField
       value={text}
@@ -37,7 +38,7 @@ export function LengthField(props: LengthFieldProps) {
       <FieldLabel label={units === "us" ? label : `${label} (mm)`} isRequired={isRequired} />
       <Input inputMode={units === "us" ? "text" : "decimal"} className={`${boxLook(size)} text-right`} />
       {isDisabled ? null : <input type="hidden" name={name} value={read === undefined ? text : String(read)} />}
-      <FieldNotes hint={hint ?? ownHint} problem={wrong ? `This is not a length. ${ownHint}.` : problem} />
+      <FieldNotes hint={hint ?? ownHint} problem={wrong ? `This is not a length. ${ownHint}.` : refused} />
     </TextField>
   );
 }
