@@ -22,3 +22,9 @@ export type Refusal = {
 };
 
 export const term = (name: string, value: number | string, unit: string): Term => ({ name, value, unit });
+
+/** The message opens with the numbers, so that no caller can show it without them. */
+export const refusal = (given: Refusal): Refusal => ({
+  ...given,
+  message: `${given.limit} is ${typeof given.given === "number" ? Number(given.given.toPrecision(6)) : given.given}; allowed: ${given.allowed}. ${given.message}`,
+});

@@ -1,5 +1,5 @@
 import type { Kilograms, Kilonewtons, KilonewtonsPerMetre, Millimetres, NewtonsPerSquareMillimetre, Quantity } from "#lib/kernel/units.ts";
-import type { KilonewtonMetresPerMetre, KilonewtonSquareMetresPerMetre } from "#lib/trade/engineering/stiffness-units.ts";
+import type { KilonewtonMetresPerMetre, KilonewtonSquareMetresPerMetre } from "#lib/trade/engineering/engineering-units.ts";
 
 export type KilogramsPerCubicMetre = Quantity<"kg/m3">;
 
