@@ -12,6 +12,7 @@ const HOLDERS = {
   "clamp-kind.change": ["owner", "office"],
   "progress.read": ["owner", "leading hand", "office"],
   "progress.record": ["owner", "leading hand"],
+  "exception.acknowledge": ["owner"],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type Permission = keyof typeof HOLDERS;

@@ -1,0 +1,71 @@
+import "server-only";
+import type { Prisma } from "#prisma/generated/client.ts";
+import type { ProjectScope } from "../gate/scope.ts";
+
+const within = (scope: ProjectScope) => ({ companyId: scope.companyId, projectId: scope.projectId });
+
+/** One row of the columns sheet, as PostgreSQL writes it: see `SheetRow` in contracts/columns-sheet.ts. */
+export async function sheetRowsJson(scope: ProjectScope): Promise<string> {
+  const rows = await scope.tx.$queryRaw<{ rows: string }[]>`
+    select coalesce(json_agg(json_build_array(
+      id, grid_ref, mark_id, grid_x_id, grid_y_id, from_level_id, to_level_id,
+      case shape when 'circle' then 1 else 0 end, width_mm, depth_mm, done, flagged::int, form_height_mm,
+      case headed_by when 'beam' then 1 else 0 end) order by id), '[]')::text as rows
+    from column_lift
+    where company_id = ${scope.companyId}::uuid and project_id = ${scope.projectId}::uuid and removed_at is null`;
+  return rows[0]?.rows ?? "[]";
+}
+
+export const findColumn = (scope: ProjectScope, columnId: string) =>
+  scope.tx.column.findFirst({
+    where: { ...within(scope), id: columnId, removedAt: null },
+    include: { mark: true, fromLevel: true, toLevel: true, gridX: true, gridY: true },
+  });
+export type ColumnRow = NonNullable<Awaited<ReturnType<typeof findColumn>>>;
+
+export type NewColumn = Omit<Prisma.ColumnCreateManyInput, "companyId" | "projectId">;
+export const addColumnRows = (scope: ProjectScope, rows: readonly NewColumn[]) =>
+  scope.tx.column.createMany({ data: rows.map((row) => ({ ...row, ...within(scope) })) });
+
+/** The other lifts at the same grid position, lowest first. */
+export const listStack = (scope: ProjectScope, gridRef: string) =>
+  scope.tx.column.findMany({
+    where: { ...within(scope), gridRef, removedAt: null },
+    orderBy: { fromLevel: { elevationMm: "asc" } },
+    select: { id: true, shape: true, widthMm: true, depthMm: true, done: true, flagged: true, fromLevel: { select: { name: true } } },
+  });
+
+export const listTaken = (scope: ProjectScope, fromLevelId: string) =>
+  scope.tx.column.findMany({ where: { ...within(scope), fromLevelId, removedAt: null }, select: { gridRef: true } });
+
+export async function changeColumnRow(scope: ProjectScope, columnId: string, version: number, data: Prisma.ColumnUpdateManyMutationInput) {
+  const changed = await scope.tx.column.updateMany({
+    where: { ...within(scope), id: columnId, version, removedAt: null },
+    data: { ...data, version: { increment: 1 } },
+  });
+  return changed.count === 1;
+}
+
+export const listColumnsOf = (scope: ProjectScope, where: { markId?: string; fromLevelId?: string; ids?: readonly string[] }) =>
+  scope.tx.column.findMany({
+    where: {
+      ...within(scope), removedAt: null,
+      ...(where.markId === undefined ? {} : { markId: where.markId }),
+      ...(where.fromLevelId === undefined ? {} : { fromLevelId: where.fromLevelId }),
+      ...(where.ids === undefined ? {} : { id: { in: [...where.ids] } }),
+    },
+    select: { id: true, gridRef: true, done: true },
+  });
+
+export const changeColumnRows = (scope: ProjectScope, ids: readonly string[], data: Prisma.ColumnUpdateManyMutationInput) =>
+  scope.tx.column.updateMany({
+    where: { ...within(scope), id: { in: [...ids] }, removedAt: null },
+    data: { ...data, version: { increment: 1 } },
+  });
+
+export const listChangesOf = (scope: ProjectScope, columnId: string) =>
+  scope.tx.changeLine.findMany({
+    where: { ...within(scope), kind: "schedule", columnIds: { has: columnId } },
+    orderBy: { seq: "asc" },
+    select: { seq: true, at: true, detail: true, person: { select: { name: true } } },
+  });

@@ -1,0 +1,107 @@
+import "server-only";
+import { can } from "#lib/access/permissions.ts";
+import { recordSiteEventsInput, type EventAnswer, type RecordAnswer } from "#lib/contracts/progress.ts";
+import { ok } from "#lib/kernel/result.ts";
+import { compact, foldColumn, type ColumnState } from "#lib/trade/progress/column-state.ts";
+import { judge, unasked } from "#lib/trade/progress/judge.ts";
+import type { ProgressRule } from "#lib/trade/progress/progress-rule.ts";
+import type { ProposedEvent, SiteEvent } from "#lib/trade/progress/site-event.ts";
+import { takeNumbers, writeChange } from "../gate/change-line.ts";
+import type { ProjectScope } from "../gate/scope.ts";
+import { projectUseCase } from "../gate/use-case.ts";
+import { projectHead, readRules } from "../projects/get-set-up.ts";
+import { readProject } from "../projects/store.ts";
+import { toProgressRule } from "./rule.ts";
+import { addEvents, findKnownEvents, keepStates, listEventsOf, listLiveColumnIds } from "./store.ts";
+
+const refused = (event: ProposedEvent, code: "unknown-column" | "id-used" | "owner-only"): EventAnswer => ({
+  id: event.id, columnId: event.columnId, outcome: "refused", findings: [{ code, values: {} }],
+});
+
+/** Takes one batch through the columns it touches, one event after the other, each judged against what came before it. */
+class Ledger {
+  readonly added: SiteEvent[] = [];
+  readonly answers: EventAnswer[] = [];
+  readonly states = new Map<string, ColumnState>();
+  private readonly events = new Map<string, SiteEvent[]>();
+
+  constructor(
+    private readonly rule: ProgressRule,
+    private readonly arrivedAt: string,
+    private readonly saved: boolean,
+    known: readonly SiteEvent[],
+    private seq: number,
+  ) {
+    for (const event of known) this.eventsOf(event.columnId).push(event);
+  }
+
+  private eventsOf(columnId: string): SiteEvent[] {
+    const events = this.events.get(columnId) ?? [];
+    this.events.set(columnId, events);
+    return events;
+  }
+
+  take(proposal: ProposedEvent): void {
+    const { id, columnId } = proposal;
+    const events = this.eventsOf(columnId);
+    const state = this.states.get(columnId) ?? foldColumn(events, this.rule);
+    const verdict = judge(state, proposal, this.rule, this.arrivedAt);
+    const final = this.saved ? unasked(verdict) : verdict;
+    if (final.kind === "needs-reason") return this.answer(id, columnId, "needs-reason", final.asks);
+    if (final.kind === "refuse") return this.answer(id, columnId, "refused", [final.because]);
+    const standing = final.kind === "query" ? "queried" : "accepted";
+    const event: SiteEvent = { ...proposal, seq: (this.seq += 1), arrivedAt: this.arrivedAt, standing };
+    events.push(event);
+    this.added.push(event);
+    this.states.set(columnId, foldColumn(events, this.rule));
+    if (final.kind === "query") return this.answer(id, columnId, "queried", [final.because]);
+    this.answer(id, columnId, final.repeat ? "repeat" : "accepted", final.raises);
+  }
+
+  answer(id: string, columnId: string, outcome: EventAnswer["outcome"], findings: EventAnswer["findings"]): void {
+    this.answers.push({ id, columnId, outcome, findings });
+  }
+}
+
+/** The same id twice gets the same answer, whoever asks again and however late. */
+export const recordSiteEvents = projectUseCase(
+  "progress.recordSiteEvents", "progress.record", recordSiteEventsInput, async (scope, { events, saved }) => {
+    // Taking the numbers first holds every other writer of the project until this batch is judged and kept.
+    const last = await takeNumbers(scope, events.length + 1);
+    const project = await readProject(scope);
+    const rule = toProgressRule(readRules(project).progressRule, projectHead(project));
+    const columnIds = [...new Set(events.map((event) => event.columnId))];
+    const columns = await listLiveColumnIds(scope, columnIds);
+    const known = await findKnownEvents(scope, events.map((event) => event.id));
+    const ledger = new Ledger(rule, scope.now, saved, await listEventsOf(scope, columnIds), last - events.length - 1);
+
+    const seen = new Set<string>();
+    for (const input of events) {
+      const event = { ...input, by: scope.member.id } as ProposedEvent;
+      const earlier = known.get(event.id);
+      if (earlier) ledger.answers.push(again(event, earlier));
+      else if (seen.has(event.id)) ledger.answers.push(refused(event, "id-used"));
+      else if (!columns.has(event.columnId)) ledger.answers.push(refused(event, "unknown-column"));
+      else if (event.kind === "acknowledged" && !can(scope.member.role, "exception.acknowledge")) ledger.answers.push(refused(event, "owner-only"));
+      else ledger.take(event);
+      seen.add(event.id);
+    }
+    return ok(await keep(scope, ledger, last));
+  },
+);
+
+function again(event: ProposedEvent, earlier: { columnId: string; kind: string; standing: string }): EventAnswer {
+  if (earlier.columnId !== event.columnId || earlier.kind !== event.kind) return refused(event, "id-used");
+  return { id: event.id, columnId: event.columnId, outcome: earlier.standing === "queried" ? "queried" : "accepted", findings: [] };
+}
+
+async function keep(scope: ProjectScope, ledger: Ledger, seq: number): Promise<RecordAnswer> {
+  const columns = [...ledger.states].map(([id, state]) => ({ id, ...compact(state) }));
+  if (ledger.added.length > 0) {
+    await addEvents(scope, ledger.added);
+    await keepStates(scope, ledger.states);
+    const detail = { events: ledger.added.length };
+    await writeChange(scope, seq, { kind: "progress", detail, columnIds: columns.map((column) => column.id) });
+  }
+  return { seq, answers: ledger.answers, columns };
+}
