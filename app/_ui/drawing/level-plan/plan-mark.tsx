@@ -1,0 +1,58 @@
+import { memo } from "react";
+import { signParts } from "../sign/sign-parts.ts";
+import { SignPaths } from "../sign/sign-paths.tsx";
+import { signWords } from "../sign/stage-words.ts";
+import type { PlanColumn } from "./plan-model.ts";
+
+export type PlanMarkProps = {
+  readonly column: PlanColumn;
+  /** Pixels for one millimetre. */
+  readonly scale: number;
+  readonly isNamed: boolean;
+  readonly isSelected: boolean;
+  readonly isInTabOrder: boolean;
+  readonly id: string;
+};
+
+const LEAST_LONG_SIDE = 13;
+const LEAST_SHORT_SIDE = 4;
+
+/** A column to scale, or as small as can still be read, in the state it is in. */
+function markOf(column: PlanColumn, scale: number) {
+  const depth = column.shape === "circle" ? column.width_mm : column.depth_mm;
+  const grown = Math.max(scale, LEAST_LONG_SIDE / Math.max(column.width_mm, depth, 1));
+  const w = Math.max(column.width_mm * grown, LEAST_SHORT_SIDE);
+  const h = Math.max(depth * grown, LEAST_SHORT_SIDE);
+  const t = Math.min(Math.max(Math.max(w, h) * 0.11, 1.7), 7);
+  return { w, h, t, parts: signParts({ shape: column.shape, w, h, t, done: column.done, flagged: column.flagged }) };
+}
+
+export const PlanMark = memo(function PlanMark({ column, scale, isNamed, isSelected, isInTabOrder, id }: PlanMarkProps) {
+  const { w, h, t, parts } = markOf(column, scale);
+  const turn = column.rotation_deg ? { transform: `rotate(${-column.rotation_deg})` } : {};
+  const reach = Math.max(w, h) / 2 + t * 3 + 2;
+  return (
+    <g
+      id={id}
+      role="option"
+      aria-selected={isSelected}
+      aria-label={`${column.name}, ${signWords(column.done, column.flagged)}`}
+      tabIndex={isInTabOrder ? 0 : -1}
+      data-column={column.id}
+      className={`group cursor-pointer outline-none ${column.isFaint ? "opacity-30" : ""}`}
+    >
+      <rect
+        x={-reach} y={-reach} width={2 * reach} height={2 * reach}
+        className={`group-focus-visible:stroke-accent group-focus-visible:stroke-[4px] ${isSelected ? "fill-accent-wash stroke-accent" : "fill-transparent stroke-transparent"}`}
+        strokeWidth={2}
+      />
+      <g {...turn}><SignPaths parts={parts} /></g>
+      {isSelected ? <path d={`M${-reach - 3} ${-reach + 1}l4 5l8 -10`} fill="none" className="stroke-accent" strokeWidth={3} /> : null}
+      {isNamed ? (
+        <text y={reach + 11} textAnchor="middle" fontSize={12} fontWeight={isSelected ? 700 : 500} stroke="var(--color-sheet)" strokeWidth={3} paintOrder="stroke">
+          {column.name}
+        </text>
+      ) : null}
+    </g>
+  );
+});
