@@ -47,7 +47,7 @@ export const PlanMark = memo(function PlanMark({ column, scale, isNamed, isSelec
         strokeWidth={2}
       />
       <g {...turn}><SignPaths parts={parts} /></g>
-      {isSelected ? <path d={`M${-reach - 3} ${-reach + 1}l4 5l8 -10`} fill="none" className="stroke-accent" strokeWidth={3} /> : null}
+      {isSelected ? <Tick x={-reach} y={-reach} /> : null}
       {isNamed ? (
         <text y={reach + 11} textAnchor="middle" fontSize={12} fontWeight={isSelected ? 700 : 500} stroke="var(--color-sheet)" strokeWidth={3} paintOrder="stroke">
           {column.name}
@@ -56,3 +56,12 @@ export const PlanMark = memo(function PlanMark({ column, scale, isNamed, isSelec
     </g>
   );
 });
+
+function Tick({ x, y }: { readonly x: number; readonly y: number }) {
+  return (
+    <g transform={`translate(${x} ${y})`}>
+      <circle r={8} className="fill-accent" />
+      <path d="M-4 0l3 3.5l5 -7" fill="none" className="stroke-white" strokeWidth={2.4} />
+    </g>
+  );
+}

@@ -27,7 +27,7 @@ export function boundsOf(columns: readonly PlanColumn[], axes: readonly GridAxis
   const ys = [...columns.map(({ y_mm }) => y_mm), ...axes.filter(({ direction }) => direction === "y").map(({ offset_mm }) => offset_mm)];
   const least = (values: readonly number[]): number => values.reduce((a, b) => Math.min(a, b), values[0] ?? 0);
   const most = (values: readonly number[]): number => values.reduce((a, b) => Math.max(a, b), values[0] ?? 0);
-  const room = 1500;
+  const room = 600;
   return { left: least(xs) - room, right: most(xs) + room, bottom: least(ys) - room, top: most(ys) + room };
 }
 

@@ -8,11 +8,13 @@ export type Point = { readonly x: number; readonly y: number };
 
 /** Kept free along the top and the left for the names of the grid lines. */
 export const GRID_MARGIN = 40;
+/** Kept free all round for the signs and names of the outermost columns. */
+const EDGE = 24;
 
 export function fitView(bounds: Bounds, frame: Frame): PlanView {
   const scale = Math.min(
-    (frame.width - GRID_MARGIN) / Math.max(bounds.right - bounds.left, 1),
-    (frame.height - GRID_MARGIN) / Math.max(bounds.top - bounds.bottom, 1),
+    (frame.width - GRID_MARGIN - 2 * EDGE) / Math.max(bounds.right - bounds.left, 1),
+    (frame.height - GRID_MARGIN - 2 * EDGE) / Math.max(bounds.top - bounds.bottom, 1),
   );
   const shift = GRID_MARGIN / 2 / scale;
   return { x: (bounds.left + bounds.right) / 2 - shift, y: (bounds.bottom + bounds.top) / 2 + shift, scale };

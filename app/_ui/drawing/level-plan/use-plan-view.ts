@@ -4,7 +4,7 @@ import { bringIntoSight, fitView, keepOn, panBy, zoomAt, type Frame, type PlanVi
 import { usePlanGestures } from "./use-plan-gestures.ts";
 
 const STEP = 1.5;
-const LEAST_HEIGHT = 300;
+const LEAST_HEIGHT = 360;
 const MOST_HEIGHT = 680;
 
 export type PlanViewState = {
