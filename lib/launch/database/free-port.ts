@@ -12,11 +12,11 @@ export function freePort(): Promise<number> {
   });
 }
 
-/** Whether a server could listen there now. */
+/** Whether nobody listens there now. An address this machine does not have is nobody's. */
 export function isFree(port: number, host: string): Promise<boolean> {
   return new Promise((resolve) => {
     const server = createServer();
-    server.once("error", () => resolve(false));
-    server.listen(port, host, () => server.close(() => resolve(true)));
+    server.once("error", (error: NodeJS.ErrnoException) => resolve(error.code === "EADDRNOTAVAIL" || error.code === "EAFNOSUPPORT"));
+    server.listen({ port, host, exclusive: true }, () => server.close(() => resolve(true)));
   });
 }
