@@ -1,35 +1,5 @@
 import { unreachable, type Failure } from "#lib/kernel/result.ts";
-
-/** What happened, and what to do about it. `{name}` stands for a value the failure carries. */
-export type Wording = { readonly title: string; readonly todo: string };
-
-/** Wording of broken rules by their code; an area adds its own rows here. */
-export const RULE_WORDING: Readonly<Record<string, Wording>> = {
-  "wrong-sign-in": {
-    title: "E-mail and password do not match.",
-    todo: "Check both and try again; the owner can send a new invitation if the password is lost.",
-  },
-  "too-many-tries": {
-    title: "Too many tries.",
-    todo: "Wait {minutes} min and try again.",
-  },
-  "stage-out-of-order": {
-    title: "{column} is not ready for {stage}.",
-    todo: "Record {missing} first, or say why it was done in another order.",
-  },
-  "gate-not-released": {
-    title: "{column}: {gate} is not released.",
-    todo: "Get the release first. If it has happened already, record it with the reason; the owner is told.",
-  },
-  "strip-too-early": {
-    title: "{column} may not be stripped before {earliest}.",
-    todo: "Wait for the strip time, or record the reason; the owner is told.",
-  },
-  "undo-too-late": {
-    title: "The time for undo has run out.",
-    todo: "Withdraw the entry from the column's history and give the reason.",
-  },
-};
+import { RULE_WORDING, type Wording } from "./wording-rules.ts";
 
 export const fillIn = (text: string, values: Readonly<Record<string, string | number>>): string =>
   text.replace(/\{(\w+)\}/g, (gap, name: string) => String(values[name] ?? gap));

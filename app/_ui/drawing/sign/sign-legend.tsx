@@ -1,9 +1,9 @@
+import { STAGES } from "#lib/trade/progress/stages.ts";
 import { ColumnSign } from "./column-sign.tsx";
-import { STAGE_ORDER } from "./stage-words.ts";
 
 const ROWS = [
   { words: "not started", done: 0, flagged: false },
-  ...STAGE_ORDER.map((stage, index) => ({ words: stage, done: (1 << (index + 1)) - 1, flagged: false })),
+  ...STAGES.map((stage, index) => ({ words: stage, done: (1 << (index + 1)) - 1, flagged: false })),
   { words: "queried or held", done: 0b11, flagged: true },
 ];
 

@@ -1,4 +1,4 @@
-import { hasStage } from "./stage-words.ts";
+import { hasDone } from "#lib/trade/progress/stages.ts";
 
 export type SignPartName = "dashed" | "outline" | "strips" | "ply" | "clamps" | "hatch" | "cross-halo" | "cross" | "solid" | "flag";
 export type SignPart = { readonly name: SignPartName; readonly d: string; readonly stroke: number; readonly dash?: string };
@@ -88,17 +88,17 @@ export function signParts(sign: SignShape): readonly SignPart[] {
   const line = Math.max(1, t * 0.42);
   const parts: SignPart[] = [];
   const draw = (name: SignPartName, d: string, stroke: number, dash?: string) => parts.push(dash ? { name, d, stroke, dash } : { name, d, stroke });
-  const stripped = hasStage(done, "stripped");
-  const poured = hasStage(done, "poured");
-  const stood = hasStage(done, "stood") && !stripped;
+  const stripped = hasDone(done, "stripped");
+  const poured = hasDone(done, "poured");
+  const stood = hasDone(done, "stood") && !stripped;
   if (stripped) draw("solid", concreteOf(sign), line);
   else if (stood || poured) draw("outline", concreteOf(sign), line);
   else draw("dashed", concreteOf(sign), line, `${n(t * 1.3)} ${n(t)}`);
   if (!stripped && poured) draw("hatch", hatchOf(sign), line * 0.9);
   if (stood) draw("ply", plyOf(sign), line * 0.8);
-  if (!stripped && !stood && hasStage(done, "cut")) draw("strips", stripsOf(sign), 0);
-  if (!stripped && hasStage(done, "clamped")) draw("clamps", clampsOf(sign), 0);
-  if (!stripped && hasStage(done, "plumbed")) {
+  if (!stripped && !stood && hasDone(done, "cut")) draw("strips", stripsOf(sign), 0);
+  if (!stripped && hasDone(done, "clamped")) draw("clamps", clampsOf(sign), 0);
+  if (!stripped && hasDone(done, "plumbed")) {
     draw("cross-halo", crossOf(sign), t * 0.75 + 2);
     draw("cross", crossOf(sign), t * 0.75);
   }

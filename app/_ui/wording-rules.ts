@@ -1,0 +1,50 @@
+/** What happened, and what to do about it. `{name}` stands for a value that comes with the code. */
+export type Wording = { readonly title: string; readonly todo: string };
+
+/** Broken rules by their code; whoever adds a rule adds its words here. */
+export const RULE_WORDING: Readonly<Record<string, Wording>> = {
+  "wrong-sign-in": {
+    title: "E-mail and password do not match.",
+    todo: "Check both and try again; if the password is lost, ask the owner for a new invitation.",
+  },
+  "too-many-sign-ins": {
+    title: "Too many tries.",
+    todo: "Wait {minutes} minutes and try again.",
+  },
+  "wrong-current-password": {
+    title: "The current password is not right.",
+    todo: "Enter the password you signed in with, then the new one.",
+  },
+  "email-in-use": {
+    title: "This e-mail address is in use already.",
+    todo: "Sign in with it, or take another address.",
+  },
+  "last-owner": {
+    title: "A company needs at least one owner.",
+    todo: "Make somebody else owner first, then change this role.",
+  },
+  "founding-closed": {
+    title: "No further company can be set up here.",
+    todo: "Ask the owner of your company for an invitation.",
+  },
+  "project-name-taken": {
+    title: "There is a project called {name} already.",
+    todo: "Open that one, or give this one another name.",
+  },
+  "clamp-name-taken": {
+    title: "There is a clamp kind called {name} already.",
+    todo: "Change that one, or give this one another name.",
+  },
+  "still-used-by-columns": {
+    title: "Columns still use this, so it cannot be taken out of the {what}.",
+    todo: "Move or remove those columns first.",
+  },
+  "level-not-above": {
+    title: "{to} does not lie above {from}.",
+    todo: "Choose a higher level for the head of the column, or correct the elevations in Set-up.",
+  },
+  "column-already-stood": {
+    title: "{column} is stood already.",
+    todo: "Give a reason for changing it now, and tell the crew.",
+  },
+};
