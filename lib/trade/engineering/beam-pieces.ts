@@ -65,7 +65,8 @@ function sumStretch(pieces: Omit<Pieces, "stretch">, from: number, to: number): 
   for (let index = 0; index < pieces.count; index += 1) {
     const start = pieces.start[index] ?? 0;
     const length = pieces.length[index] ?? 0;
-    if (start < from - DUST || start + length > to + DUST) continue;
+    if (start < from - DUST) continue;
+    if (start + length > to + DUST) break;
     for (let point = 0; point < 3; point += 1) {
       const s = (GAUSS_PLACES[point] ?? 0) * length;
       const force = (GAUSS_WEIGHTS[point] ?? 0) * length * ((pieces.load[index] ?? 0) + (pieces.rise[index] ?? 0) * s);
@@ -80,70 +81,86 @@ function sumStretch(pieces: Omit<Pieces, "stretch">, from: number, to: number): 
   return sum;
 }
 
-export type MarchState = { moment: number; shear: number; slope: number; drop: number };
-export type Marched = MarchState & { largestMoment: number; largestMomentAt: number; largestDrop: number };
+export type Marched = {
+  readonly slope: number;
+  readonly drop: number;
+  readonly largestMoment: number;
+  readonly largestMomentAt: number;
+  readonly largestDrop: number;
+};
 
-/** Goes along a stretch piece by piece with the exact polynomials of a straight load; slope and drop are times EI, drop upwards. */
-export function march(pieces: Pieces, from: number, to: number, begin: MarchState): Marched {
-  const state: Marched = { ...begin, largestMoment: Math.abs(begin.moment), largestMomentAt: from, largestDrop: Math.abs(begin.drop) };
+const momentIn = (s: number, m: number, v: number, w: number, k: number): number => m + s * (v - s * (w / 2 + (s * k) / 6));
+const slopeIn = (s: number, t: number, m: number, v: number, w: number, k: number): number => t + s * (m + s * (v / 2 - s * (w / 6 + (s * k) / 24)));
+const dropIn = (s: number, y: number, t: number, m: number, v: number, w: number, k: number): number =>
+  y + s * (t + s * (m / 2 + s * (v / 6 - s * (w / 24 + (s * k) / 120))));
+
+/**
+ * Goes along a stretch piece by piece with the exact polynomials of a straight load; slope t and drop y are times EI, drop upwards.
+ * Plain local numbers: this is the innermost loop of every clamp layout.
+ */
+export function march(pieces: Pieces, from: number, to: number, moment: number, shear: number, slope: number, drop: number): Marched {
+  let m = moment;
+  let v = shear;
+  let t = slope;
+  let y = drop;
+  let largestMoment = Math.abs(m);
+  let largestMomentAt = from;
+  let largestDrop = Math.abs(y);
   for (let index = 0; index < pieces.count; index += 1) {
     const start = pieces.start[index] ?? 0;
     const length = pieces.length[index] ?? 0;
-    if (start < from - DUST || start + length > to + DUST) continue;
-    marchPiece(state, start, length, pieces.load[index] ?? 0, pieces.rise[index] ?? 0);
-  }
-  return state;
-}
-
-const momentIn = (s: number, at: MarchState, w: number, k: number): number => at.moment + s * (at.shear - s * (w / 2 + (s * k) / 6));
-const slopeIn = (s: number, at: MarchState, w: number, k: number): number =>
-  at.slope + s * (at.moment + s * (at.shear / 2 - s * (w / 6 + (s * k) / 24)));
-const dropIn = (s: number, at: MarchState, w: number, k: number): number =>
-  at.drop + s * (at.slope + s * (at.moment / 2 + s * (at.shear / 6 - s * (w / 24 + (s * k) / 120))));
-
-function marchPiece(state: Marched, start: number, length: number, w: number, k: number): void {
-  const consider = (s: number) => {
-    const moment = Math.abs(momentIn(s, state, w, k));
-    if (moment > state.largestMoment) {
-      state.largestMoment = moment;
-      state.largestMomentAt = start + s;
+    if (start < from - DUST) continue;
+    if (start + length > to + DUST) break;
+    const w = pieces.load[index] ?? 0;
+    const k = pieces.rise[index] ?? 0;
+    const place = peakPlace(length, m, v, w, k);
+    const peak = Math.abs(momentIn(place, m, v, w, k));
+    if (peak > largestMoment) {
+      largestMoment = peak;
+      largestMomentAt = start + place;
     }
-  };
-  for (const s of shearZeros(state.shear, w, k)) if (s > 0 && s < length) consider(s);
-  consider(length);
-  state.largestDrop = Math.max(state.largestDrop, largestDropIn(state, length, w, k), Math.abs(dropIn(length, state, w, k)));
-  const moment = momentIn(length, state, w, k);
-  const slope = slopeIn(length, state, w, k);
-  state.drop = dropIn(length, state, w, k);
-  state.shear = state.shear - w * length - (k * length * length) / 2;
-  state.moment = moment;
-  state.slope = slope;
+    largestDrop = Math.max(largestDrop, largestDropIn(length, y, t, m, v, w, k));
+    y = dropIn(length, y, t, m, v, w, k);
+    t = slopeIn(length, t, m, v, w, k);
+    m = momentIn(length, m, v, w, k);
+    v -= length * (w + (length * k) / 2);
+    largestDrop = Math.max(largestDrop, Math.abs(y));
+  }
+  return { slope: t, drop: y, largestMoment, largestMomentAt, largestDrop };
 }
 
-/** Where V0 - w s - k s2 / 2 = 0. */
-function shearZeros(shear: number, w: number, k: number): readonly number[] {
-  if (Math.abs(k) < 1e-9) return w === 0 ? [] : [shear / w];
-  const root = w * w + 2 * k * shear;
-  if (root < 0) return [];
-  return [(-w + Math.sqrt(root)) / k, (-w - Math.sqrt(root)) / k];
+/** Where |M| is largest after the piece's start: its end, or a zero of the shear V − w s − k s2 / 2. */
+function peakPlace(length: number, m: number, v: number, w: number, k: number): number {
+  let best = length;
+  if (Math.abs(k) < 1e-9) return inside(v / w, length) && larger(v / w, best, m, v, w, k) ? v / w : best;
+  const root = Math.sqrt(w * w + 2 * k * v);
+  const first = (root - w) / k;
+  const second = (-root - w) / k;
+  if (inside(first, length) && larger(first, best, m, v, w, k)) best = first;
+  if (inside(second, length) && larger(second, best, m, v, w, k)) best = second;
+  return best;
 }
+
+const inside = (s: number, length: number): boolean => s > 0 && s < length;
+const larger = (s: number, than: number, m: number, v: number, w: number, k: number): boolean =>
+  Math.abs(momentIn(s, m, v, w, k)) > Math.abs(momentIn(than, m, v, w, k));
 
 /** The deepest of a few samples, moved onto the nearby zero of the slope by Newton's rule. */
-function largestDropIn(at: MarchState, length: number, w: number, k: number): number {
+function largestDropIn(length: number, y: number, t: number, m: number, v: number, w: number, k: number): number {
   let best = 0;
   let deepest = 0;
   for (let sample = 1; sample < 8; sample += 1) {
-    const drop = Math.abs(dropIn((length * sample) / 8, at, w, k));
+    const drop = Math.abs(dropIn((length * sample) / 8, y, t, m, v, w, k));
     if (drop <= deepest) continue;
     deepest = drop;
     best = (length * sample) / 8;
   }
   let s = best;
   for (let step = 0; step < 3; step += 1) {
-    const curvature = momentIn(s, at, w, k);
+    const curvature = momentIn(s, m, v, w, k);
     if (curvature === 0) break;
-    s -= slopeIn(s, at, w, k) / curvature;
-    if (!(s > 0 && s < length)) return deepest;
+    s -= slopeIn(s, t, m, v, w, k) / curvature;
+    if (!inside(s, length)) return deepest;
   }
-  return Math.max(deepest, Math.abs(dropIn(s, at, w, k)));
+  return Math.max(deepest, Math.abs(dropIn(s, y, t, m, v, w, k)));
 }

@@ -2,7 +2,7 @@ import type { KilonewtonMetres, Kilonewtons, Metres } from "#lib/kernel/units.ts
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
 import { layOutPieces, march } from "./beam-pieces.ts";
-import type { LoadCorner, Pieces, Stretch } from "./beam-pieces.ts";
+import type { LoadCorner, Marched, Pieces, Stretch } from "./beam-pieces.ts";
 import type { KilonewtonSquareMetres } from "./engineering-units.ts";
 import { refusal } from "./working.ts";
 import type { Refusal } from "./working.ts";
@@ -134,12 +134,12 @@ function solveBeam(beam: BeamInput): BeamAnswer {
     const shear = ((moments[index + 1] ?? 0) - fromMoment + span.load * l - span.firstMoment) / l;
     add(index, shear);
     add(index + 1, span.load - shear);
-    const state = march(pieces, span.from, span.to, { moment: fromMoment, shear, slope: slopes[index] ?? 0, drop: 0 });
+    const state = march(pieces, span.from, span.to, fromMoment, shear, slopes[index] ?? 0, 0);
     stretches.push(toStretch(span, false, state, shear, span.load - shear, stiffness));
   });
   add(supports.length - 1, end.load);
   if (last < length) {
-    const state = march(pieces, last, length, { moment: endMoment, shear: end.load, slope: slopes[supports.length - 1] ?? 0, drop: 0 });
+    const state = march(pieces, last, length, endMoment, end.load, slopes[supports.length - 1] ?? 0, 0);
     stretches.push(toStretch(end, true, state, end.load, 0, stiffness));
   }
   return { reactions: reactions as Kilonewtons[], supportMoments: moments as KilonewtonMetres[], stretches };
@@ -147,13 +147,13 @@ function solveBeam(beam: BeamInput): BeamAnswer {
 
 /** A free start has unknown slope and drop: march once from zero, then put it back onto the support. */
 function startOverhang(pieces: Pieces, start: Stretch, slope: number, stiffness: number): BeamStretch {
-  const trial = march(pieces, 0, start.to, { moment: 0, shear: 0, slope: 0, drop: 0 });
+  const trial = march(pieces, 0, start.to, 0, 0, 0, 0);
   const freeSlope = slope - trial.slope;
-  const state = march(pieces, 0, start.to, { moment: 0, shear: 0, slope: freeSlope, drop: -(trial.drop + freeSlope * start.to) });
+  const state = march(pieces, 0, start.to, 0, 0, freeSlope, -(trial.drop + freeSlope * start.to));
   return toStretch(start, true, state, 0, start.load, stiffness);
 }
 
-function toStretch(stretch: Stretch, overhang: boolean, state: ReturnType<typeof march>, from: number, to: number, stiffness: number): BeamStretch {
+function toStretch(stretch: Stretch, overhang: boolean, state: Marched, from: number, to: number, stiffness: number): BeamStretch {
   return {
     from: stretch.from as Metres,
     to: stretch.to as Metres,

@@ -1,0 +1,110 @@
+import type { Millimetres } from "#lib/kernel/units.ts";
+import { mm } from "#lib/kernel/units.ts";
+import type { Corner, PlanGeometry, Rect, TimberRole } from "./form-set.ts";
+import { FACES } from "./shutter-rule.ts";
+import type { BackingTimber, ClampKind, FaceName, ShutterRule } from "./shutter-rule.ts";
+
+export type Side = { readonly width: Millimetres; readonly depth: Millimetres };
+/** Along the face's own axis on plan: x for A and C, y for B and D, from the column's centre. */
+export type Interval = { readonly from: number; readonly to: number };
+
+export const rect = (x: number, y: number, w: number, h: number): Rect => ({ x: mm(x), y: mm(y), w: mm(w), h: mm(h) });
+export const isAcross = (face: FaceName): boolean => face === "A" || face === "C";
+export const sideOf = (section: Side, face: FaceName): Millimetres => (isAcross(face) ? section.width : section.depth);
+
+/** Breadth along the ply and depth away from it, as the timber is laid. */
+export const laid = (backing: BackingTimber): { breadth: Millimetres; depth: Millimetres } =>
+  backing.orientation === "flat" ? { breadth: backing.width, depth: backing.depth } : { breadth: backing.depth, depth: backing.width };
+
+/**
+ * How far a panel's ply reaches. Two-over: the over pair laps both neighbours. Pinwheel: each laps the next one clockwise.
+ * Fillet corner: as the pinwheel, each panel moved round by one ply thickness, so that the corner strip closes the gap it leaves.
+ */
+export function plyInterval(section: Side, rule: ShutterRule, face: FaceName): Interval {
+  const half = sideOf(section, face) / 2;
+  const t = rule.ply.thickness;
+  if (rule.joint === "two-over") {
+    const lap = isAcross(face) === (rule.overPair === "A-C") ? t : 0;
+    return { from: -half - lap, to: half + lap };
+  }
+  const gap = rule.joint === "fillet-corner" ? t : 0;
+  // Clockwise is towards +x on A and −y on B.
+  return face === "A" || face === "D" ? { from: -half + gap, to: half + t } : { from: -half - t, to: half - gap };
+}
+
+/** Centres of the backing timbers of one face: two at the edges, the rest evenly between. */
+export function timberCentres(ply: Interval, rule: ShutterRule, count: number): readonly number[] {
+  const { breadth } = laid(rule.backing);
+  const first = ply.from - rule.edgeProud + breadth / 2;
+  const last = ply.to + rule.edgeProud - breadth / 2;
+  return Array.from({ length: count }, (_, index) => first + ((last - first) * index) / (count - 1));
+}
+
+export const filletLeg = (rule: ShutterRule): Millimetres | null => (rule.joint === "fillet-corner" ? rule.ply.thickness : rule.filletLeg);
+
+/** A strip along a face, `off` away from the concrete and `thick` thick. */
+function alongFace(section: Side, face: FaceName, along: Interval, off: number, thick: number): Rect {
+  const length = along.to - along.from;
+  switch (face) {
+    case "A": return rect(along.from, section.depth / 2 + off, length, thick);
+    case "C": return rect(along.from, -section.depth / 2 - off - thick, length, thick);
+    case "B": return rect(section.width / 2 + off, along.from, thick, length);
+    case "D": return rect(-section.width / 2 - off - thick, along.from, thick, length);
+  }
+}
+
+const CORNERS: readonly { corner: Corner; x: 1 | -1; y: 1 | -1 }[] = [
+  { corner: "AB", x: 1, y: 1 },
+  { corner: "BC", x: 1, y: -1 },
+  { corner: "CD", x: -1, y: -1 },
+  { corner: "DA", x: -1, y: 1 },
+];
+
+function fillets(section: Side, leg: Millimetres | null): PlanGeometry["fillets"] {
+  if (leg === null) return [];
+  return CORNERS.map(({ corner, x, y }) => {
+    const cx = (x * section.width) / 2;
+    const cy = (y * section.depth) / 2;
+    return { corner, rect: rect(Math.min(cx, cx - x * leg), Math.min(cy, cy - y * leg), leg, leg), points: [[cx, cy], [cx - x * leg, cy], [cx, cy - y * leg]] };
+  });
+}
+
+export const roleOf = (index: number, count: number): TimberRole => (index === 0 || index === count - 1 ? "edge" : "middle");
+
+export function outsideBacking(section: Side, rule: ShutterRule): Side {
+  const more = 2 * (rule.ply.thickness + laid(rule.backing).depth);
+  return { width: mm(section.width + more), depth: mm(section.depth + more) };
+}
+
+export function boundsOf(rects: readonly Rect[]): Rect {
+  const left = Math.min(...rects.map((r) => r.x));
+  const foot = Math.min(...rects.map((r) => r.y));
+  const right = Math.max(...rects.map((r) => r.x + r.w));
+  const top = Math.max(...rects.map((r) => r.y + r.h));
+  return rect(left, foot, right - left, top - foot);
+}
+
+export function boxPlan(section: Side, rule: ShutterRule, counts: Readonly<Record<FaceName, number>>, kind: ClampKind): PlanGeometry {
+  const t = rule.ply.thickness;
+  const { breadth, depth } = laid(rule.backing);
+  const ply = FACES.map((face) => ({ face, rect: alongFace(section, face, plyInterval(section, rule, face), 0, t) }));
+  const timbers = FACES.flatMap((face) =>
+    timberCentres(plyInterval(section, rule, face), rule, counts[face]).map((centre, index) => ({
+      face,
+      role: roleOf(index, counts[face]),
+      rect: alongFace(section, face, { from: centre - breadth / 2, to: centre + breadth / 2 }, t, depth),
+    })),
+  );
+  const bar = { from: -kind.barLength / 2, to: kind.barLength / 2 };
+  const clampBars = FACES.map((face) => ({ face, over: isAcross(face), rect: alongFace(section, face, bar, t + depth, kind.barDepth) }));
+  const outside = outsideBacking(section, rule);
+  return {
+    concrete: rect(-section.width / 2, -section.depth / 2, section.width, section.depth),
+    ply,
+    timbers,
+    fillets: fillets(section, filletLeg(rule)),
+    clampBars,
+    outsideBacking: rect(-outside.width / 2, -outside.depth / 2, outside.width, outside.depth),
+    bounds: boundsOf([...ply, ...timbers, ...clampBars].map((part) => part.rect)),
+  };
+}

@@ -1,0 +1,93 @@
+import type { Millimetres } from "#lib/kernel/units.ts";
+import { kg, mm } from "#lib/kernel/units.ts";
+import { isAcross, laid, plyInterval, sideOf, timberCentres } from "./box-plan.ts";
+import type { Interval, Side } from "./box-plan.ts";
+import type { Panel } from "./form-set.ts";
+import type { FaceName, ShutterRule } from "./shutter-rule.ts";
+
+/** No ply piece is cut lower than this, and joints of neighbouring faces stay this far apart where the sheet allows. */
+const SHORTEST_PIECE = 300;
+
+/** One panel with what its drawing and its cutting list both need. */
+export type PanelLayout = {
+  readonly panel: Panel;
+  readonly ply: Interval;
+  readonly centres: readonly number[];
+  /** Widths of the ply strips, in the direction of the plan axis; more than one where the panel is wider than a sheet. */
+  readonly strips: readonly number[];
+  /** Heights of the ply pieces, from the foot. */
+  readonly rows: readonly number[];
+  /** Clear width between timbers, which a cleat fills. */
+  readonly cleatLength: number;
+};
+
+function fromFullSheets(height: number, sheet: number): number[] {
+  const rows: number[] = [];
+  let rest = height;
+  while (rest > sheet) {
+    const short = rest - sheet;
+    rows.push(short < SHORTEST_PIECE ? rest - SHORTEST_PIECE : sheet);
+    rest -= rows[rows.length - 1] ?? rest;
+  }
+  return [...rows, rest];
+}
+
+const jointsOf = (rows: readonly number[]): number[] => rows.slice(0, -1).map((_, index) => rows.slice(0, index + 1).reduce((sum, row) => sum + row, 0));
+
+const apart = (a: readonly number[], b: readonly number[]): number =>
+  Math.min(...jointsOf(a).flatMap((one) => jointsOf(b).map((other) => Math.abs(one - other))));
+
+/** Full sheets from the foot on A and C; on B and D turned over, or begun with half a sheet where turning leaves the joints level. */
+export function plyRows(height: Millimetres, sheet: Millimetres, face: FaceName): readonly number[] {
+  const plain = fromFullSheets(height, sheet);
+  if (isAcross(face) || plain.length === 1) return plain;
+  const turned = [...plain].reverse();
+  if (apart(plain, turned) >= SHORTEST_PIECE) return turned;
+  const half = Math.round(sheet / 2);
+  const begun = [half, ...fromFullSheets(height - half, sheet)];
+  return apart(plain, begun) > apart(plain, turned) ? begun : turned;
+}
+
+/** Upright ply joints lie on timbers, each strip as wide as a sheet allows. */
+function plyStrips(ply: Interval, centres: readonly number[], sheetWidth: number): readonly number[] {
+  const strips: number[] = [];
+  let from = ply.from;
+  while (ply.to - from > sheetWidth) {
+    const joint = centres.slice(1, -1).filter((centre) => centre > from && centre - from <= sheetWidth).pop() ?? from + sheetWidth;
+    strips.push(joint - from);
+    from = joint;
+  }
+  return [...strips, ply.to - from];
+}
+
+export function layOutPanel(section: Side, rule: ShutterRule, formHeight: Millimetres, face: FaceName, timberCount: number): PanelLayout {
+  const ply = plyInterval(section, rule, face);
+  const centres = timberCentres(ply, rule, timberCount);
+  const strips = plyStrips(ply, centres, rule.ply.sheetWidth);
+  const rows = plyRows(formHeight, rule.ply.sheetLength, face);
+  const pitch = (centres[1] ?? 0) - (centres[0] ?? 0);
+  const cleatLength = pitch - laid(rule.backing).breadth;
+  const width = ply.to - ply.from;
+  const cleatCount = (timberCount - 1) * ((rule.baseCleats ? 1 : 0) + (rule.jointCleats ? rows.length - 1 : 0));
+  const timberLength = timberCount * formHeight + cleatCount * cleatLength;
+  const weight = (width * formHeight * rule.ply.thickness * rule.ply.density + timberLength * rule.backing.width * rule.backing.depth * rule.backing.density) / 1e9;
+  return {
+    panel: {
+      face,
+      width: mm(width),
+      height: formHeight,
+      side: sideOf(section, face),
+      pieces: rows.flatMap((height) => strips.map((strip) => ({ width: mm(strip), height: mm(height) }))),
+      timberCount,
+      timberCentres: mm(pitch),
+      weight: kg(weight),
+    },
+    ply,
+    centres,
+    strips,
+    rows,
+    cleatLength,
+  };
+}
+
+export const rowJoints = (rows: readonly number[]): readonly number[] => jointsOf(rows);
