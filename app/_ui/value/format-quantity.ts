@@ -73,6 +73,12 @@ export function quantityText(value: number, unit: Unit, units: Units, places?: n
   return name === "" ? figure : `${figure} ${name}`;
 }
 
+/** A length as it stands on a drawing: bare millimetres, or feet and inches. Tenths only where there are any. */
+export function lengthFigure(valueMm: number, units: Units): string {
+  const isWhole = Math.abs(valueMm - Math.round(valueMm)) < 0.05;
+  return formatQuantity(valueMm, "mm", units, isWhole ? 0 : 1).figure;
+}
+
 /** A cross section as the trade writes it: `300 × 600`, `450 square`, `Ø500`; in US customary `12" × 24"`. */
 export function sectionText(shape: "rectangle" | "circle", widthMm: number, depthMm: number, units: Units): string {
   const side = (value: number): string => (units === "us" ? feetInches(value) : figureText(value, 0));

@@ -1,0 +1,18 @@
+import type { FaceElevation, FormSet } from "#lib/trade/shutter/form-set.ts";
+import type { FaceName } from "#lib/trade/shutter/shutter-rule.ts";
+
+/** Height above the foot of the form, in millimetres, to a place on the drawing; the same for every drawing beside it. */
+export type Upright = { readonly height: number; readonly scale: number; readonly toY: (heightMm: number) => number };
+
+const ABOVE = 26;
+const BELOW = 48;
+
+export function uprightOf({ bounds }: FaceElevation, height: number): Upright {
+  const scale = (height - ABOVE - BELOW) / Math.max(bounds.h, 1);
+  return { height, scale, toY: (heightMm) => height - BELOW - (heightMm - bounds.y) * scale };
+}
+
+export const elevationOf = (formSet: FormSet, face: FaceName): FaceElevation | undefined =>
+  formSet.elevations.find((elevation) => elevation.face === face);
+
+export const round1 = (value: number): number => Math.round(value * 10) / 10;
