@@ -1,6 +1,8 @@
 import "server-only";
 import type { Role } from "#lib/access/roles.ts";
+import { EXAMPLE_CLAMP_KINDS } from "#lib/trade/shutter/example-rule.ts";
 import type { Tx } from "../platform/db.ts";
+import { newId } from "../platform/new-id.ts";
 import { enterCompany } from "../gate/store.ts";
 
 export type KnownPerson = { companyId: string; id: string; passwordHash: string; isActive: boolean; sessionEpoch: number };
@@ -55,7 +57,15 @@ export async function closeInvitation(tx: Tx, companyId: string, invitationId: s
   return closed.count === 1;
 }
 
+/** A new company starts with example clamps, marked as such, so that a form set can be drawn before the hirer's data is in. */
 export async function addCompany(tx: Tx, company: { id: string; name: string }): Promise<void> {
   await enterCompany(tx, company.id);
   await tx.company.create({ data: company });
+  await tx.clampKind.createMany({
+    data: EXAMPLE_CLAMP_KINDS.map((kind) => ({
+      companyId: company.id, id: newId(), name: kind.name, minSizeMm: kind.minSize, maxSizeMm: kind.maxSize,
+      sideCapacityKn: kind.sideCapacity, barLengthMm: kind.barLength, barDepthMm: kind.barDepth,
+      barThicknessMm: kind.barThickness, weightKg: kind.weight, source: kind.source, isExample: true,
+    })),
+  });
 }

@@ -84,3 +84,9 @@ export const listChangesSince = (scope: ProjectScope, since: number, most: numbe
     take: most,
     select: { seq: true, kind: true, columnIds: true, person: { select: { name: true } } },
   });
+
+export async function readLastSeq(scope: ProjectScope): Promise<number> {
+  const rows = await scope.tx.$queryRaw<{ last: bigint }[]>`
+    select last_seq as last from project where company_id = ${scope.companyId}::uuid and id = ${scope.projectId}::uuid`;
+  return Number(rows[0]?.last ?? 0);
+}

@@ -1,0 +1,46 @@
+import "server-only";
+import { asClampKind, asPourConditions, asShutterRule } from "#lib/contracts/shutter.ts";
+import { mm } from "#lib/kernel/units.ts";
+import { fail, type Result } from "#lib/kernel/result.ts";
+import type { Refusal } from "#lib/trade/engineering/working.ts";
+import { designShutter } from "#lib/trade/shutter/design-shutter.ts";
+import { formHeight, type FormHeight } from "#lib/trade/shutter/form-height.ts";
+import type { ColumnSection, FormSet, ShutterRefusal } from "#lib/trade/shutter/form-set.ts";
+import type { readRules } from "../projects/get-set-up.ts";
+import { toClampKind } from "../projects/clamp-kinds.ts";
+import type { ClampKindRow } from "../projects/clamp-store.ts";
+
+type Level = { elevationMm: number; slabDepthMm: number; beamDepthMm: number };
+export type Lift = {
+  shape: string; widthMm: number; depthMm: number; formHeightMm: number | null; headedBy: string; fromLevel: Level; toLevel: Level;
+};
+export type ColumnForm = {
+  readonly height: Result<FormHeight, Refusal>;
+  readonly formSet: Result<FormSet, ShutterRefusal | Refusal>;
+};
+
+export const sectionOf = (lift: Pick<Lift, "shape" | "widthMm" | "depthMm">): ColumnSection =>
+  lift.shape === "circle"
+    ? { shape: "round", diameter: mm(lift.widthMm) }
+    : { shape: "rectangular", width: mm(lift.widthMm), depth: mm(lift.depthMm) };
+
+/** Depth of what the column stops under: the slab, or the beam where one frames in and is deeper. */
+export const depthOver = (headedBy: string, level: Pick<Level, "slabDepthMm" | "beamDepthMm">): number =>
+  headedBy === "beam" ? Math.max(level.slabDepthMm, level.beamDepthMm) : level.slabDepthMm;
+
+/** The form height and the form set of one lift, from the project's rules as they stand. */
+export function columnForm(lift: Lift, rules: ReturnType<typeof readRules>, clampKinds: readonly ClampKindRow[]): ColumnForm {
+  const rule = asShutterRule(rules.shutterRule);
+  const height = formHeight({
+    storeyHeight: mm(lift.toLevel.elevationMm - lift.fromLevel.elevationMm),
+    depthOver: mm(depthOver(lift.headedBy, lift.toLevel)),
+    kickerHeight: rule.kickerHeight,
+    override: lift.formHeightMm === null ? null : mm(lift.formHeightMm),
+  });
+  if (!height.ok) return { height, formSet: fail(height.failure) };
+  const formSet = designShutter({
+    section: sectionOf(lift), formHeight: height.value.height, rule, pour: asPourConditions(rules.pourConditions),
+    clampKinds: clampKinds.map((row) => asClampKind(toClampKind(row))),
+  });
+  return { height, formSet };
+}
