@@ -15,9 +15,8 @@ function piecesOf(layout: PanelLayout, rule: ShutterRule): Piece[] {
   const timber = { material: backing.label, width: backing.width, thickness: backing.depth, face };
   const pieces: Piece[] = layout.panel.pieces.map((piece) => ({ part: "ply", material: ply.label, count: 1, length: piece.height, width: piece.width, thickness: ply.thickness, face }));
   pieces.push({ part: "backing", ...timber, count: timberCount, length: height });
-  const length = mm(layout.cleatLength);
-  if (rule.baseCleats) pieces.push({ part: "base-cleat", ...timber, count: timberCount - 1, length });
-  if (rule.jointCleats && layout.rows.length > 1) pieces.push({ part: "joint-cleat", ...timber, count: (timberCount - 1) * (layout.rows.length - 1), length });
+  for (const { role } of layout.cleatRows)
+    pieces.push({ part: role === "base" ? "base-cleat" : "joint-cleat", ...timber, count: timberCount - 1, length: mm(layout.cleatLength) });
   return pieces;
 }
 

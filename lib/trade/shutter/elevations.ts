@@ -1,7 +1,6 @@
 import type { Millimetres } from "#lib/kernel/units.ts";
 import { boundsOf, laid, rect, roleOf } from "./box-plan.ts";
 import type { FaceElevation, Rect } from "./form-set.ts";
-import { rowJoints } from "./panels.ts";
 import type { PanelLayout } from "./panels.ts";
 import type { ClampKind, FaceName, ShutterRule } from "./shutter-rule.ts";
 
@@ -28,9 +27,7 @@ function plyRects(layout: PanelLayout): Rect[] {
 function cleatRects(layout: PanelLayout, rule: ShutterRule): FaceElevation["cleats"] {
   const { breadth } = laid(rule.backing);
   const bays = layout.centres.slice(1).map((centre, index) => ({ from: (layout.centres[index] ?? 0) + breadth / 2, to: centre - breadth / 2 }));
-  const row = (role: "base" | "joint", foot: number) => bays.map((bay) => ({ role, rect: upright(layout.panel.face, bay.from, bay.to, foot, breadth) }));
-  const joints = rule.jointCleats ? rowJoints(layout.rows) : [];
-  return [...(rule.baseCleats ? row("base", 0) : []), ...joints.flatMap((at) => row("joint", at - breadth / 2))];
+  return layout.cleatRows.flatMap(({ role, at }) => bays.map((bay) => ({ role, rect: upright(layout.panel.face, bay.from, bay.to, at - breadth / 2, breadth) })));
 }
 
 /** One face from outside, drawn by the same panel that is cut. */

@@ -49,9 +49,9 @@ export const EXAMPLE_RULE: ShutterRule = {
 
 /** Bars of three lengths; every figure is an example. */
 export const EXAMPLE_CLAMP_KINDS: readonly ClampKind[] = [
-  { id: "short", name: "Short clamp", minSize: mm(300), maxSize: mm(700), sideCapacity: kN(24), barLength: mm(900), barDepth: mm(70), barThickness: mm(10), weight: kg(17), source: REPLACE },
-  { id: "middle", name: "Middle clamp", minSize: mm(450), maxSize: mm(1000), sideCapacity: kN(32), barLength: mm(1200), barDepth: mm(90), barThickness: mm(10), weight: kg(29), source: REPLACE },
-  { id: "long", name: "Long clamp", minSize: mm(550), maxSize: mm(1400), sideCapacity: kN(44), barLength: mm(1600), barDepth: mm(110), barThickness: mm(12), weight: kg(52), source: REPLACE },
+  { id: "short", name: "Short clamp", minSize: mm(300), maxSize: mm(750), sideCapacity: kN(24), barLength: mm(950), barDepth: mm(70), barThickness: mm(10), weight: kg(17), source: REPLACE },
+  { id: "middle", name: "Middle clamp", minSize: mm(400), maxSize: mm(1150), sideCapacity: kN(32), barLength: mm(1400), barDepth: mm(90), barThickness: mm(10), weight: kg(29), source: REPLACE },
+  { id: "long", name: "Long clamp", minSize: mm(450), maxSize: mm(1500), sideCapacity: kN(44), barLength: mm(1800), barDepth: mm(110), barThickness: mm(12), weight: kg(52), source: REPLACE },
 ];
 
 /** Conditions to start from: the full head needs no promise about the pour, so it is the default. */

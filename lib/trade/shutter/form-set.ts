@@ -1,3 +1,4 @@
+import { m, m2, m3 } from "#lib/kernel/units.ts";
 import type { CubicMetres, Kilograms, Kilonewtons, Metres, Millimetres, SquareMetres } from "#lib/kernel/units.ts";
 import type { PourConditions, PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
 import type { Refusal, Working } from "#lib/trade/engineering/working.ts";
@@ -104,6 +105,18 @@ export type ClampLayout = {
 };
 
 export type Quantities = { readonly contactArea: SquareMetres; readonly volume: CubicMetres; readonly height: Metres };
+
+/** Contact area = perimeter × height, volume = plan area × height; arris fillets are not taken off. */
+export function quantities(section: ColumnSection, height: Millimetres): Quantities {
+  const tall = height / 1000;
+  if (section.shape === "round") {
+    const diameter = section.diameter / 1000;
+    return { contactArea: m2(Math.PI * diameter * tall), volume: m3((Math.PI * diameter * diameter * tall) / 4), height: m(tall) };
+  }
+  const width = section.width / 1000;
+  const depth = section.depth / 1000;
+  return { contactArea: m2(2 * (width + depth) * tall), volume: m3(width * depth * tall), height: m(tall) };
+}
 
 export type WarningCode = "heavy-panel" | "joint-in-backing" | "vertical-ply-joint" | "example-figures" | "utilisation-high" | "pour-below-form";
 export type Warning = {

@@ -2,11 +2,13 @@ import type { Millimetres } from "#lib/kernel/units.ts";
 import { kg, mm } from "#lib/kernel/units.ts";
 import { isAcross, laid, plyInterval, sideOf, timberCentres } from "./box-plan.ts";
 import type { Interval, Side } from "./box-plan.ts";
-import type { Panel } from "./form-set.ts";
+import type { CleatRole, Panel } from "./form-set.ts";
 import type { FaceName, ShutterRule } from "./shutter-rule.ts";
 
 /** No ply piece is cut lower than this, and joints of neighbouring faces stay this far apart where the sheet allows. */
 const SHORTEST_PIECE = 300;
+/** Between timbers closer than this there is no room for a cleat. */
+const SHORTEST_CLEAT = 40;
 
 /** One panel with what its drawing and its cutting list both need. */
 export type PanelLayout = {
@@ -17,6 +19,8 @@ export type PanelLayout = {
   readonly strips: readonly number[];
   /** Heights of the ply pieces, from the foot. */
   readonly rows: readonly number[];
+  /** Rows of cleats, one between each two timbers, by the height of their middle. */
+  readonly cleatRows: readonly { readonly role: CleatRole; readonly at: number }[];
   /** Clear width between timbers, which a cleat fills. */
   readonly cleatLength: number;
 };
@@ -68,8 +72,8 @@ export function layOutPanel(section: Side, rule: ShutterRule, formHeight: Millim
   const pitch = (centres[1] ?? 0) - (centres[0] ?? 0);
   const cleatLength = pitch - laid(rule.backing).breadth;
   const width = ply.to - ply.from;
-  const cleatCount = (timberCount - 1) * ((rule.baseCleats ? 1 : 0) + (rule.jointCleats ? rows.length - 1 : 0));
-  const timberLength = timberCount * formHeight + cleatCount * cleatLength;
+  const cleatRows = cleatLength < SHORTEST_CLEAT ? [] : cleatRowsOf(rule, rows);
+  const timberLength = timberCount * formHeight + (timberCount - 1) * cleatRows.length * cleatLength;
   const weight = (width * formHeight * rule.ply.thickness * rule.ply.density + timberLength * rule.backing.width * rule.backing.depth * rule.backing.density) / 1e9;
   return {
     panel: {
@@ -86,8 +90,13 @@ export function layOutPanel(section: Side, rule: ShutterRule, formHeight: Millim
     centres,
     strips,
     rows,
+    cleatRows,
     cleatLength,
   };
 }
 
-export const rowJoints = (rows: readonly number[]): readonly number[] => jointsOf(rows);
+function cleatRowsOf(rule: ShutterRule, rows: readonly number[]): PanelLayout["cleatRows"] {
+  const base = rule.baseCleats ? [{ role: "base" as const, at: laid(rule.backing).breadth / 2 }] : [];
+  const joints = rule.jointCleats ? jointsOf(rows).map((at) => ({ role: "joint" as const, at })) : [];
+  return [...base, ...joints];
+}

@@ -89,3 +89,31 @@ export type ClampKind = {
   readonly weight: Kilograms;
   readonly source: string;
 };
+
+export type RuleFault = { readonly limit: string; readonly given: number; readonly allowed: string };
+
+/** The first number of a rule that makes no sense, if there is one. */
+export function faultIn(rule: ShutterRule): RuleFault | null {
+  const { ply, backing, clampSpacing: spacing } = rule;
+  const over = Number.MIN_VALUE;
+  const bounds: readonly (readonly [string, number, number, number])[] = [
+    ["ply thickness (mm)", ply.thickness, 6, 50],
+    ["ply sheet length (mm)", ply.sheetLength, 600, 6000],
+    ["ply sheet width (mm)", ply.sheetWidth, 300, 3000],
+    ["backing timber width (mm)", backing.width, 15, 400],
+    ["backing timber depth (mm)", backing.depth, 15, 400],
+    ["edge timbers proud (mm)", rule.edgeProud, 0, ply.thickness],
+    ["largest timber centres (mm)", rule.largestTimberCentres, 100, 1000],
+    ["fillet leg (mm)", rule.filletLeg ?? 10, 5, 60],
+    ["deflection ratio", rule.deflectionRatio, 50, 2000],
+    ["clamp module (mm)", spacing.module, 1, 300],
+    ["first clamp, lowest (mm)", spacing.firstMin, over, spacing.firstMax],
+    ["first clamp, highest (mm)", spacing.firstMax, spacing.module, 1000],
+    ["top clamp from the top (mm)", spacing.topMax, over, 2000],
+    ["smallest clamp gap (mm)", spacing.smallestGap, spacing.module, spacing.largestGap],
+    ["largest clamp gap (mm)", spacing.largestGap, spacing.module, 3000],
+  ];
+  for (const [limit, given, least, most] of bounds)
+    if (!(given >= least && given <= most)) return { limit, given, allowed: least === over ? `over 0, up to ${most}` : `${least} to ${most}` };
+  return null;
+}

@@ -1,0 +1,171 @@
+import type { Millimetres } from "#lib/kernel/units.ts";
+import { kN, kg, m, mm } from "#lib/kernel/units.ts";
+import { fail, ok } from "#lib/kernel/result.ts";
+import type { Result } from "#lib/kernel/result.ts";
+import { naturalOrder } from "#lib/kernel/natural-order.ts";
+import { timberCapacity } from "#lib/trade/engineering/backing.ts";
+import type { TimberCapacity } from "#lib/trade/engineering/backing.ts";
+import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
+import { pourHeightOf, pressureEnvelope } from "#lib/trade/engineering/pressure-envelope.ts";
+import { refusal } from "#lib/trade/engineering/working.ts";
+import type { Refusal } from "#lib/trade/engineering/working.ts";
+import { boxPlan, isAcross, laid, outsideBacking } from "./box-plan.ts";
+import type { Side } from "./box-plan.ts";
+import { clampLayout } from "./clamp-layout.ts";
+import type { ClampAnswer } from "./clamp-layout.ts";
+import { cuttingList } from "./cutting-list.ts";
+import { faceElevation } from "./elevations.ts";
+import { pairChecks, sizePair } from "./face-strength.ts";
+import type { PairStrength } from "./face-strength.ts";
+import { CAUTIONS, quantities } from "./form-set.ts";
+import type { ClampLayout, FormSet, ShutterInput, ShutterRefusal, ShutterRefusalKind } from "./form-set.ts";
+import { layOutPanel } from "./panels.ts";
+import { FACES, faultIn } from "./shutter-rule.ts";
+import type { ClampKind, FaceName } from "./shutter-rule.ts";
+import { boxWarnings, boxWorking } from "./box-notes.ts";
+
+const SMALLEST_SIDE = 100;
+const LARGEST_SIDE = 3000;
+const TALLEST_FORM = 12_000;
+/** Timbers that may be added to a pair of faces over what its ply needs, to bring the clamps within their rule. */
+const EXTRA_TIMBERS = 4;
+
+type Answer<T> = Result<T, ShutterRefusal>;
+type Strengths = { readonly across: PairStrength; readonly along: PairStrength };
+type Clamped = { readonly kind: ClampKind; readonly answer: ClampAnswer };
+
+const refuse = (kind: ShutterRefusalKind, input: ShutterInput, why: Refusal): { ok: false; failure: ShutterRefusal } =>
+  fail({ kind, ...why, quantities: input.formHeight > 0 ? quantities(input.section, input.formHeight) : null });
+
+function invalid(section: Side, input: ShutterInput): Refusal | null {
+  const bounds: readonly (readonly [string, number, number, number])[] = [
+    ["column width (mm)", section.width, SMALLEST_SIDE, LARGEST_SIDE],
+    ["column depth (mm)", section.depth, SMALLEST_SIDE, LARGEST_SIDE],
+    ["form height (mm)", input.formHeight, 300, TALLEST_FORM],
+  ];
+  const fault = bounds.map(([limit, given, least, most]) => (given >= least && given <= most ? null : { limit, given, allowed: `${least} to ${most}` })).find((found) => found !== null) ?? faultIn(input.rule);
+  return fault === null ? null : refusal({ ...fault, source: "input", message: "Correct the column or the shutter rule." });
+}
+
+/**
+ * The form set of one column: panels, backing, clamps, their drawing and their proof, from explicit inputs only.
+ * Either every check passes or there is no form set but a refusal that names the limit.
+ */
+export function designShutter(input: ShutterInput): Answer<FormSet> {
+  const { section, rule } = input;
+  if (section.shape === "round")
+    return refuse("round-section", input, refusal({ limit: "section", given: `round, ${section.diameter} mm`, allowed: "rectangular or square", source: "common practice, no source", message: "A box of timber panels and clamps does not serve a round column: it needs a round form. Area and volume are given." }));
+  const wrong = invalid(section, input);
+  if (wrong !== null) return refuse("invalid-input", input, wrong);
+  const largestSide = mm(Math.max(section.width, section.depth));
+  const envelope = pressureEnvelope(input.pour, { height: input.formHeight, largestSide });
+  if (!envelope.ok) return refuse("pressure-limit", input, envelope.failure);
+  const { breadth, depth } = laid(rule.backing);
+  const timber = timberCapacity({ ...rule.backing, breadth, depth });
+  if (!timber.ok) return refuse("invalid-input", input, timber.failure);
+  const kinds = fittingKinds(section, input);
+  if (!kinds.ok) return refuse("no-clamp-fits", input, kinds.failure);
+  return settle(section, input, envelope.value, timber.value, kinds.value);
+}
+
+function fittingKinds(section: Side, input: ShutterInput): Result<readonly ClampKind[], Refusal> {
+  const { width, depth } = outsideBacking(section, input.rule);
+  const fits = (kind: ClampKind) => Math.min(width, depth) >= kind.minSize && Math.max(width, depth) <= kind.maxSize && kind.sideCapacity > 0;
+  const kinds = input.clampKinds.filter(fits);
+  if (kinds.length > 0) return ok(kinds);
+  const ranges = input.clampKinds.map((kind) => `${kind.name} ${kind.minSize} to ${kind.maxSize} mm`).join(", ");
+  return fail(refusal({ limit: "size over the backing timbers (mm)", given: `${width} × ${depth}`, allowed: ranges === "" ? "no clamp kinds are kept" : ranges, source: "Sizes as the hirer states them", message: "No clamp reaches over both directions. Add a clamp kind, or lay the timbers the other way." }));
+}
+
+/** Adds a timber to the pair whose timbers work hardest until some clamp kind gives a layout. */
+function settle(section: Side, input: ShutterInput, envelope: PressureEnvelope, timber: TimberCapacity, kinds: readonly ClampKind[]): Answer<FormSet> {
+  let least = { across: 2, along: 2 };
+  let lastFailure: Refusal | null = null;
+  for (let extra = 0; extra <= EXTRA_TIMBERS; extra += 1) {
+    const across = sizePair(section, input.rule, envelope, "A-C", least.across);
+    const along = sizePair(section, input.rule, envelope, "B-D", least.along);
+    const tooLittle = !across.ok ? across : !along.ok ? along : null;
+    if (tooLittle !== null) return lastFailure === null ? refuse("ply-span", input, tooLittle.failure) : refuse("no-clamp-layout", input, lastFailure);
+    if (!across.ok || !along.ok) break;
+    const strengths = { across: across.value, along: along.value };
+    const clamped = bestKind(input, envelope, timber, kinds, strengths);
+    if (clamped.ok) return ok(assemble(section, input, envelope, timber, strengths, clamped.value));
+    lastFailure = clamped.failure;
+    const more = across.value.share >= along.value.share ? "across" : "along";
+    least = { across: across.value.timberCount, along: along.value.timberCount };
+    least[more] += 1;
+  }
+  return refuse("no-clamp-layout", input, lastFailure ?? refusal({ limit: "clamp kinds", given: 0, allowed: "at least one", source: "input", message: "No clamp kind was tried." }));
+}
+
+/** Fewest clamps, then the lighter, then by name, so that the same input always gives the same answer. */
+function bestKind(input: ShutterInput, envelope: PressureEnvelope, timber: TimberCapacity, kinds: readonly ClampKind[], strengths: Strengths): Result<Clamped, Refusal> {
+  let best: Clamped | null = null;
+  let failure: Refusal | null = null;
+  for (const kind of [...kinds].sort((a, b) => a.weight - b.weight || naturalOrder(a.id, b.id))) {
+    const answer = clampLayout({
+      envelope,
+      formHeight: input.formHeight,
+      share: m(Math.max(strengths.across.share, strengths.along.share)),
+      backing: timber,
+      side: m(Math.max(strengths.across.side, strengths.along.side)),
+      sideCapacity: kind.sideCapacity,
+      deflectionRatio: input.rule.deflectionRatio,
+      spacing: input.rule.clampSpacing,
+    });
+    if (!answer.ok) failure = answer.failure;
+    else if (best === null || answer.value.heights.length < best.answer.heights.length) best = { kind, answer: answer.value };
+  }
+  if (best !== null) return ok(best);
+  return fail(failure ?? refusal({ limit: "clamp kinds", given: 0, allowed: "at least one", source: "input", message: "No clamp kind fits." }));
+}
+
+function clampsOf(clamped: Clamped, strengths: Strengths): ClampLayout {
+  const { heights, demands, lowerBound } = clamped.answer;
+  const provenFewest = heights.length === lowerBound;
+  const force = (index: number, side: number) => kN((demands.reactions[index] ?? 0) * side);
+  return {
+    kind: clamped.kind,
+    heights,
+    forces: heights.map((height, index) => ({ height, facesAC: force(index, strengths.across.side), facesBD: force(index, strengths.along.side) })),
+    lowerBound,
+    provenFewest,
+    reason: provenFewest
+      ? `${heights.length} clamps: no layout within the rule can do with fewer.`
+      : `${heights.length} clamps: the fewest found among evenly worked layouts that pass the exact beam; fewer than ${lowerBound} is impossible, between the two is not ruled out.`,
+  };
+}
+
+function assemble(section: Side, input: ShutterInput, envelope: PressureEnvelope, timber: TimberCapacity, strengths: Strengths, clamped: Clamped): FormSet {
+  const { rule, formHeight } = input;
+  const { kind, answer } = clamped;
+  const counts = countsOf(strengths);
+  const layouts = FACES.map((face) => layOutPanel(section, rule, formHeight, face, counts[face]));
+  const pourHeight: Millimetres = pourHeightOf(envelope);
+  const panels = layouts.map((layout) => layout.panel);
+  const checks = [strengths.across, strengths.along].flatMap((pair) => pairChecks(pair, rule, timber, answer.demands, kind));
+  return {
+    section: { shape: "rectangular", width: section.width, depth: section.depth },
+    formHeight,
+    pourHeight,
+    joint: rule.joint,
+    overPair: rule.joint === "two-over" ? rule.overPair : null,
+    panels,
+    cutting: cuttingList(layouts, rule, formHeight),
+    clamps: clampsOf(clamped, strengths),
+    pressure: envelope,
+    checks,
+    quantities: quantities(input.section, formHeight),
+    weight: kg(panels.reduce((sum, panel) => sum + panel.weight, 0)),
+    plan: boxPlan(section, rule, counts, kind),
+    elevations: layouts.map((layout) => faceElevation(layout, rule, kind, answer.heights, pourHeight)),
+    warnings: boxWarnings(input, layouts, kind, checks, pourHeight),
+    cautions: CAUTIONS,
+    working: boxWorking(rule, envelope, timber, strengths, clamped),
+  };
+}
+
+function countsOf(strengths: Strengths): Readonly<Record<FaceName, number>> {
+  const count = (face: FaceName) => (isAcross(face) ? strengths.across : strengths.along).timberCount;
+  return { A: count("A"), B: count("B"), C: count("C"), D: count("D") };
+}
