@@ -69,7 +69,8 @@ const keyOf = (column: { readonly gridRef: string; readonly fromLevel: string })
 export function compareSchedule(known: KnownSchedule, read: ScheduleReading): SchedulePreview {
   const poured = known.columns.filter((column) => column.stage >= POURED);
   const levels = compareLevels(known.levels, read.levels, new Set(poured.flatMap((column) => [nameKey(column.fromLevel), nameKey(column.toLevel)])));
-  const usable = read.lifts.filter((lift) => ![lift.fromLevel, lift.toLevel].some((name) => levels.unusable.has(nameKey(name))));
+  const lifts = placedByMark(read.lifts, known.columns);
+  const usable = lifts.filter((lift) => ![lift.fromLevel, lift.toLevel].some((name) => levels.unusable.has(nameKey(name))));
   const byKey = new Map(known.columns.map((column) => [keyOf(column), column]));
   const create: Lift[] = [];
   const change: ColumnChange[] = [];
@@ -83,7 +84,7 @@ export function compareSchedule(known: KnownSchedule, read: ScheduleReading): Sc
     else if (column.stage >= POURED) refused.push(pouredAlready(column, lift, changes));
     else change.push(...changes);
   }
-  const mentioned = new Set(read.lifts.map(keyOf));
+  const mentioned = new Set(lifts.map(keyOf));
   return {
     create: { levels: levels.create, gridLines: newGridLines(known, create), marks: newMarks(known, usable), columns: create },
     change: { levels: levels.change, columns: change },
@@ -94,10 +95,25 @@ export function compareSchedule(known: KnownSchedule, read: ScheduleReading): Sc
   };
 }
 
+/** A schedule by marks alone speaks of every place where the project has that mark. */
+function placedByMark(lifts: readonly Lift[], columns: readonly KnownColumn[]): Lift[] {
+  const places = new Map<string, Set<string>>();
+  for (const { mark, gridRef } of columns) {
+    if (mark !== null) places.set(nameKey(mark), (places.get(nameKey(mark)) ?? new Set()).add(gridRef));
+  }
+  return lifts.flatMap((lift): Lift[] => {
+    const known = lift.locatedBy === "mark" ? places.get(nameKey(lift.mark)) : undefined;
+    return known ? [...known].map((gridRef) => ({ ...lift, gridRef, locatedBy: splitGridRef(gridRef) ? "grid" : "mark" })) : [lift];
+  });
+}
+
+/** A schedule by grid references alone gives no mark, so it changes none. */
+const givesMark = (lift: Lift): boolean => lift.locatedBy === "mark" || lift.mark !== lift.gridRef;
+
 function changesTo(column: KnownColumn, lift: Lift): ColumnChange[] {
   const { id, gridRef, fromLevel, stage } = column;
   const differing: Pick<ColumnChange, "what" | "from" | "to">[] = [];
-  if (nameKey(column.mark ?? "") !== nameKey(lift.mark)) differing.push({ what: "mark", from: column.mark, to: lift.mark });
+  if (givesMark(lift) && nameKey(column.mark ?? "") !== nameKey(lift.mark)) differing.push({ what: "mark", from: column.mark, to: lift.mark });
   if (nameKey(column.toLevel) !== nameKey(lift.toLevel)) differing.push({ what: "toLevel", from: column.toLevel, to: lift.toLevel });
   if (column.shape !== lift.shape) differing.push({ what: "shape", from: column.shape, to: lift.shape });
   if (Math.abs(column.width_mm - lift.width_mm) > SAME_SIDE_MM) differing.push({ what: "width", from: column.width_mm, to: lift.width_mm });
@@ -108,7 +124,7 @@ function changesTo(column: KnownColumn, lift: Lift): ColumnChange[] {
 const pouredAlready = (column: KnownColumn, lift: Lift, changes: readonly ColumnChange[]): Finding => ({
   source: lift.source,
   message: `${column.gridRef} from ${column.fromLevel} is poured already and stays as it is; the file would change ${changes.map(({ what, from, to }) => `${WORDS[what]} ${from ?? "none"} to ${to}`).join(", ")}.`,
-  remedy: "If the file is right, settle it with the engineer and record it as a query on the column.",
+  remedy: "If the file is right, settle it with the engineer before anything else is cast on this column.",
 });
 
 const WORDS: Readonly<Record<ColumnChange["what"], string>> = { mark: "mark", shape: "shape", width: "width", depth: "depth", toLevel: "top level" };

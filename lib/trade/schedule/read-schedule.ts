@@ -2,7 +2,7 @@ import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import type { KnownLevel, Lift, ScheduleReading, UnitSystem } from "./lift.ts";
 import { resolveLevels } from "./resolve-levels.ts";
 import { resolveLift, withoutTwins } from "./resolve-lifts.ts";
-import type { Finding, Findings, Table } from "./table/raw-lift.ts";
+import type { Finding, Findings, RawLift, Table } from "./table/raw-lift.ts";
 import { recogniseLayout } from "./table/recognise-layout.ts";
 import type { Sheet } from "./table/sheet.ts";
 
@@ -18,7 +18,8 @@ export function readSchedule(sheets: readonly Sheet[], units: UnitSystem, known:
   const findings: Findings = { problems: [], warnings: [] };
   const tables = tablesOf(sheets, findings);
   const levels = resolveLevels(tables, units, known, findings);
-  const lifts = tooMany(tables, findings) ? [] : withoutTwins(liftsOf(tables, (table) => (raw) => resolveLift(raw, table, levels, units, findings)), findings);
+  const spread = liftsOf(tables, findings, (table, raw) => resolveLift(raw, table, levels, units, findings));
+  const lifts = withoutTwins(spread, findings);
   warnOfStandIns(lifts, findings);
   return {
     layout: tables[0]?.layout ?? null,
@@ -57,26 +58,15 @@ function tablesOf(sheets: readonly Sheet[], findings: Findings): Table[] {
   return tables;
 }
 
-/** Counted before a row is spread over its places and levels, and again while it is. */
-function tooMany(tables: readonly Table[], findings: Findings): boolean {
-  const count = tables.reduce((sum, table) => sum + table.lifts.length, 0);
-  if (count <= MAX_LIFTS) return false;
-  findings.problems.push(overLimit(count));
-  return true;
-}
-
-const overLimit = (count: number): Finding => ({
-  source: null,
-  message: `The file holds ${count > MAX_LIFTS ? `${count}` : `more than ${MAX_LIFTS}`} lifts; at most ${MAX_LIFTS} are read at once.`,
-  remedy: "Split the file, for example by block or by level.",
-});
-
-function liftsOf(tables: readonly Table[], resolver: (table: Table) => (raw: Table["lifts"][number]) => Lift[]): Lift[] {
+/** Counted while rows are spread over their places and levels, since few rows can hide many lifts. */
+function liftsOf(tables: readonly Table[], findings: Findings, resolve: (table: Table, raw: RawLift) => Lift[]): Lift[] {
   const lifts: Lift[] = [];
   for (const table of tables) {
-    const resolve = resolver(table);
     for (const raw of table.lifts) {
-      for (const lift of resolve(raw)) if (lifts.length <= MAX_LIFTS) lifts.push(lift);
+      for (const lift of resolve(table, raw)) lifts.push(lift);
+      if (lifts.length <= MAX_LIFTS) continue;
+      findings.problems.push({ source: raw.source, message: `The file holds more than ${MAX_LIFTS} lifts; no more are read at once.`, remedy: "Split the file, for example by block or by level." });
+      return [];
     }
   }
   return lifts;
@@ -84,7 +74,6 @@ function liftsOf(tables: readonly Table[], resolver: (table: Table) => (raw: Tab
 
 function warnOfStandIns(lifts: readonly Lift[], findings: Findings): void {
   const first = lifts.find((lift) => lift.locatedBy === "mark");
-  if (lifts.length > MAX_LIFTS) findings.problems.push(overLimit(0));
   if (!first) return;
   findings.warnings.push({
     source: first.source,

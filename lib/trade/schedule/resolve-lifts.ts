@@ -120,8 +120,8 @@ export function withoutTwins(lifts: readonly Lift[], findings: Findings): Lift[]
 }
 
 function tellTwins(first: Lift, twin: Lift, findings: Findings): void {
-  const same = first.shape === twin.shape && first.width_mm === twin.width_mm && first.depth_mm === twin.depth_mm && first.toLevel === twin.toLevel;
+  const same = nameKey(first.mark) === nameKey(twin.mark) && first.shape === twin.shape && first.width_mm === twin.width_mm && first.depth_mm === twin.depth_mm && nameKey(first.toLevel) === nameKey(twin.toLevel);
   const where = `${twin.gridRef} from ${twin.fromLevel} stands in ${first.source.cell} already`;
   if (same) findings.warnings.push({ source: twin.source, message: `${where}, with the same size; read once.`, remedy: "Nothing to do." });
-  else findings.problems.push({ source: twin.source, message: `${where}, with another size or top.`, remedy: "Correct or remove one of the two." });
+  else findings.problems.push({ source: twin.source, message: `${where}, with another mark, size or top.`, remedy: "Correct or remove one of the two." });
 }

@@ -44,7 +44,7 @@ export function readHeading(text: string): Heading | null {
 
 function apartFromUnit(text: string): { words: string; unit: LengthUnit | null } {
   const bracketed = /^(.*?)[([]\s*(?:in )?([a-z"'/-]+)\s*[)\]]\s*$/.exec(text);
-  const trailing = /^(.*\S)(?:,\s*|\s+in\s+|\s+)(mm|cm|m|in|inches|ft|feet|ft-in)\.?$/.exec(text);
+  const trailing = /^(.*?\S)(?:,\s*|\s+in\s+|\s+)(mm|cm|m|in|inches|ft|feet|ft-in)\.?$/.exec(text);
   for (const found of [bracketed, trailing]) {
     const unit = found?.[2] ? unitNamed(found[2]) : null;
     if (found?.[1] && unit) return { words: found[1], unit };

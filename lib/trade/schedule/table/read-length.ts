@@ -24,7 +24,7 @@ export const plainMarks = (text: string): string =>
     .replace(/[\u2212\u2013\u2014]/g, "-");
 
 /** To a tenth of a millimetre, which keeps every sixteenth of an inch apart. */
-export const tenths = (value_mm: number): number => Math.round(value_mm * 10) / 10 + 0;
+export const tenths = (value_mm: number): number => Math.round(Number((value_mm * 10).toPrecision(12))) / 10 + 0;
 
 /** A number whose comma may group thousands or mark decimals: three digits after it group, except in metres and feet. */
 export function readNumber(text: string, unit: LengthUnit): number | null {
