@@ -10,17 +10,24 @@ import { FieldLabel, FieldNotes } from "./field-notes.tsx";
 export type LengthFieldProps = FieldProps & {
   readonly units: Units;
   readonly defaultValueMm?: number;
+  /** Decimals of a millimetre that feet and inches are rounded to; figures typed in metric are posted as they are. */
+  readonly places?: number;
   readonly onChangeMm?: (valueMm: number | undefined) => void;
 };
+
+function readMm(text: string, units: Units, places: number): number | undefined {
+  const read = parseLength(text, units);
+  return read === undefined ? undefined : Number(read.toFixed(units === "us" ? places : 4));
+}
 
 const plain = (valueMm: number | undefined, units: Units): string =>
   valueMm === undefined ? "" : units === "us" ? quantityText(valueMm, "mm", "us") : String(Math.round(valueMm * 10) / 10);
 
 /** A length typed as the project reads it; millimetres are posted under `name`. An unreadable entry is posted as typed, to be refused. */
 export function LengthField(props: LengthFieldProps) {
-  const { name, label, hint, problem, isRequired = false, isDisabled = false, size, units, defaultValueMm, onChangeMm } = props;
+  const { name, label, hint, problem, isRequired = false, isDisabled = false, size, units, defaultValueMm, places = 0, onChangeMm } = props;
   const [text, setText] = useState(plain(defaultValueMm, units));
-  const read = parseLength(text, units);
+  const read = readMm(text, units, places);
   const wrong = text.trim() !== "" && read === undefined;
   const ownHint = units === "us" ? `Feet and inches: 9'-4 1/2"` : "Millimetres";
   const refused = problem ?? refusalOf(useContext(FormValidationContext), name);
@@ -28,7 +35,7 @@ export function LengthField(props: LengthFieldProps) {
   return (
     <TextField
       value={text}
-      onChange={(next) => { setText(next); onChangeMm?.(parseLength(next, units)); }}
+      onChange={(next) => { setText(next); onChangeMm?.(readMm(next, units, places)); }}
       isRequired={isRequired}
       isDisabled={isDisabled}
       {...(isInvalid ? { isInvalid } : {})}

@@ -14,8 +14,10 @@ export function Section({ title, note, actions, className = "", children }: Sect
   return (
     <section aria-labelledby={id} className={`min-w-0 ${className}`}>
       <div className="mb-3 flex flex-wrap items-end justify-between gap-3 border-b-2 border-ink pb-1 print:mb-1">
-        <h2 id={id}>{title}</h2>
-        {note ? <p className="text-sm text-ink-soft">{note}</p> : null}
+        <div className="flex flex-wrap items-baseline gap-x-3">
+          <h2 id={id}>{title}</h2>
+          {note ? <p className="text-sm text-ink-soft">{note}</p> : null}
+        </div>
         {actions ? <div className="no-print flex flex-wrap gap-2">{actions}</div> : null}
       </div>
       {children}

@@ -54,7 +54,7 @@ export function neighbourOf(columns: readonly PlanColumn[], from: PlanColumn, di
     const dy = column.y_mm - from.y_mm;
     const ahead = sign * (sideways ? dx : dy);
     const aside = Math.abs(sideways ? dy : dx);
-    if (ahead <= 1 || aside > 2 * ahead) continue;
+    if (ahead <= 1 || aside > ahead) continue;
     const cost = ahead + 2 * aside;
     if (cost < least) [best, least] = [column, cost];
   }

@@ -13,13 +13,17 @@ const TICK = 4;
 /** Roughly, of a figure at 12 px. */
 const CHARACTER = 7;
 
+/** How far a text that does not fit its line stands out beyond the line's end, in pixels. */
+export const standsOut = (length: number, text: string): number =>
+  length > text.length * CHARACTER + 6 ? 0 : 10 + text.length * CHARACTER;
+
 /** A dimension line with its text on the line, or beside it where the line is too short. */
 export function DimensionLine({ along, from, to, at, witness, text }: DimensionLineProps) {
   // A line that goes up is drawn across and turned a quarter, so that its text reads from the right-hand edge of the sheet.
   const ends = along === "up" ? [-from, -to] : [from, to];
   const a = Math.min(...ends);
   const b = Math.max(...ends);
-  const fits = b - a > text.length * CHARACTER + 6;
+  const fits = standsOut(b - a, text) === 0;
   const middle = (a + b) / 2;
   const over = witness === undefined ? at : at + Math.sign(at - witness) * 4;
   const ticks = [a, b].map((end) => `M${n(end - TICK)} ${n(at + TICK)}l${2 * TICK} ${-2 * TICK}`).join("");

@@ -2,7 +2,7 @@ import { useId } from "react";
 import type { FormSet, PlanGeometry, Rect } from "#lib/trade/shutter/form-set.ts";
 import type { FaceName } from "#lib/trade/shutter/shutter-rule.ts";
 import { lengthFigure, type Units } from "../../value/format-quantity.ts";
-import { DimensionLine } from "./dimension-line.tsx";
+import { DimensionLine, standsOut } from "./dimension-line.tsx";
 import { Drawing } from "./drawing.tsx";
 import { round1 } from "./sheet-scale.ts";
 
@@ -27,16 +27,19 @@ export function PlanSection({ formSet, units, width = 420 }: PlanSectionProps) {
   const { bounds } = plan;
   const room = { w: width - 2 * MARGIN - TIER * TIERS, h: TALLEST - 2 * MARGIN - TIER * TIERS };
   const scale = Math.min(room.w / bounds.w, room.h / bounds.h);
-  const place: Placing = { scale, toX: (x) => MARGIN + (x - bounds.x) * scale, toY: (y) => MARGIN + (bounds.y + bounds.h - y) * scale };
-  const foot = place.toY(bounds.y);
-  const right = place.toX(bounds.x + bounds.w);
   const across = sidesOf(plan, "C", "x");
   const up = sidesOf(plan, "B", "y");
+  const out = ({ name, from, to }: Side): number => to * scale + standsOut((to - from) * scale, label({ name, from, to }, units));
+  const above = Math.max(0, ...up.map((side) => out(side) - (bounds.y + bounds.h) * scale));
+  const beside = Math.max(TIER * TIERS, ...across.map((side) => out(side) - (bounds.x + bounds.w) * scale));
+  const place: Placing = { scale, toX: (x) => MARGIN + (x - bounds.x) * scale, toY: (y) => MARGIN + above + (bounds.y + bounds.h - y) * scale };
+  const foot = place.toY(bounds.y);
+  const right = place.toX(bounds.x + bounds.w);
   return (
     <Drawing
       title="Plan section of the form set"
       description={`Across: ${across.map((side) => `${side.name} ${lengthFigure(side.to - side.from, units)}`).join(", ")}. Up: ${up.map((side) => `${side.name} ${lengthFigure(side.to - side.from, units)}`).join(", ")}.`}
-      width={Math.ceil(right + TIER * TIERS + MARGIN)}
+      width={Math.ceil(right + beside + MARGIN)}
       height={Math.ceil(foot + TIER * TIERS + MARGIN)}
     >
       <Made plan={plan} place={place} />

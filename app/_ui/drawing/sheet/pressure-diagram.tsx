@@ -27,7 +27,7 @@ export function PressureDiagram({ formSet, face, units, height = 560 }: Pressure
   const corners = pressure.points.map((point) => ({
     x: ZERO + (point.pressure / most) * FULL,
     y: upright.toY(elevation.concreteTop - point.depth * 1000),
-    text: quantityText(point.pressure, "kPa", units),
+    text: point.pressure === 0 ? "0" : quantityText(point.pressure, "kPa", units),
   }));
   const foot = corners.at(-1)?.y ?? upright.toY(0);
   const head = corners[0]?.y ?? foot;
