@@ -57,10 +57,11 @@ export async function databaseAccount(folders: readonly string[]): Promise<Accou
   const capability = "+dac_override";
   const prefix = [
     "setpriv", `--reuid=${ids.uid}`, `--regid=${ids.gid}`, "--clear-groups",
-    `--inh-caps=${capability}`, `--ambient-caps=${capability}`, "--",
+    `--inh-caps=${capability}`, `--ambient-caps=${capability}`, "--securebits=+no_setuid_fixup", "--",
   ];
   const [command = "", ...rest] = prefix;
-  const works = await run(command, [...rest, "ls", ...folders]).then(() => true, () => false);
+  const enter = 'for folder; do test -x "$folder" || exit 1; done';
+  const works = await run(command, [...rest, "sh", "-c", enter, "sh", ...folders]).then(() => true, () => false);
   if (works) return { ...ids, prefix };
   throw new ClearLine(
     `PostgreSQL cannot run as root, and its account cannot enter ${folders.join(" or ")}: move the project, set DATA_DIR to a folder open to it, or run as an ordinary user.`,

@@ -5,6 +5,7 @@ import pg from "pg";
 import { type Account, databaseAccount, spawnIds } from "./account.ts";
 import { databaseBinaries } from "./binaries.ts";
 import { explainDatabaseLog } from "./explain-log.ts";
+import { stopWithParent } from "./stop-with-parent.ts";
 import { settleLock } from "./settle-lock.ts";
 
 export const databaseOwner = "shutterwright_owner";
@@ -120,7 +121,6 @@ async function untilAnswering(terms: ClusterTerms, child: ChildProcess, patience
     if (await answers(clusterUrl(terms, "postgres"))) return;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
-  child.kill("SIGINT");
   throw await explainDatabaseLog(logFile(terms.folder), terms.folder);
 }
 
@@ -148,11 +148,16 @@ export async function startCluster(terms: ClusterTerms): Promise<Cluster> {
   });
   const ended = exitOf(child).then(() => undefined);
   await log.close();
-  await untilAnswering(terms, child, 120_000);
-  return { port: terms.port, urlOf: (database) => clusterUrl(terms, database), stop: () => stop(child, ended), ended };
+  const watch = stopWithParent(child, terms);
+  await untilAnswering(terms, child, 120_000).catch(async (error: unknown) => {
+    await stop(child, ended, watch);
+    throw error;
+  });
+  return { port: terms.port, urlOf: (database) => clusterUrl(terms, database), stop: () => stop(child, ended, watch), ended };
 }
 
-async function stop(child: ChildProcess, ended: Promise<void>): Promise<void> {
+async function stop(child: ChildProcess, ended: Promise<void>, watch: ChildProcess | undefined): Promise<void> {
+  watch?.kill("SIGKILL");
   child.kill("SIGINT");
   const late = setTimeout(() => child.kill("SIGQUIT"), 20_000);
   await ended;

@@ -7,7 +7,7 @@ import { ClearLine } from "./clear-line.ts";
 const run = promisify(execFile);
 const patienceMs = 25_000;
 
-function isAlive(pid: number): boolean {
+function exists(pid: number): boolean {
   try {
     process.kill(pid, 0);
     return true;
@@ -16,21 +16,24 @@ function isAlive(pid: number): boolean {
   }
 }
 
-/** A process id is used again after a restart: only a PostgreSQL process can be the one that wrote the lock. */
-async function isPostgres(pid: number): Promise<boolean> {
-  try {
-    const { stdout } = await run("ps", ["-p", String(pid), "-o", "comm="]);
-    return stdout.includes("postgres");
-  } catch {
-    const name = await readFile(`/proc/${pid}/comm`, "utf8").catch(() => "");
-    return name.includes("postgres");
-  }
+/**
+ * A process id is used again after a restart: only a living PostgreSQL process can be the one that wrote the lock.
+ * One that has ended may stay listed, where the machine's first process does not collect it.
+ */
+async function isDatabase(pid: number): Promise<boolean> {
+  if (!exists(pid)) return false;
+  const listed = await readFile(`/proc/${pid}/stat`, "utf8").catch(() => undefined);
+  if (listed !== undefined) return /^\d+ \(postgres\) [^ZX]/.test(listed);
+  return run("ps", ["-p", String(pid), "-o", "comm="]).then(({ stdout }) => stdout.includes("postgres"), () => true);
 }
 
 async function gone(pid: number): Promise<boolean> {
   const giveUp = Date.now() + patienceMs;
-  while (isAlive(pid) && Date.now() < giveUp) await new Promise((resolve) => setTimeout(resolve, 50));
-  return !isAlive(pid);
+  while (await isDatabase(pid)) {
+    if (Date.now() > giveUp) return false;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  return true;
 }
 
 /**
@@ -42,7 +45,7 @@ export async function settleLock(folder: string): Promise<void> {
   const first = (await readFile(lock, "utf8").catch(() => "")).split("\n")[0] ?? "";
   const pid = Number(first);
   if (!Number.isInteger(pid) || pid <= 0) return rm(lock, { force: true });
-  if (isAlive(pid) && (await isPostgres(pid))) {
+  if (await isDatabase(pid)) {
     try {
       process.kill(pid, "SIGINT");
     } catch {
