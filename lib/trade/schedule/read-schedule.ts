@@ -4,7 +4,7 @@ import { resolveLevels } from "./resolve-levels.ts";
 import { resolveLift, withoutTwins } from "./resolve-lifts.ts";
 import type { Finding, Findings, RawLift, Table } from "./table/raw-lift.ts";
 import { recogniseLayout } from "./table/recognise-layout.ts";
-import type { Sheet } from "./table/sheet.ts";
+import type { Sheet, Source } from "./table/sheet.ts";
 
 const MAX_LIFTS = 20_000;
 /** Beyond this many, more lines help nobody; the counts stay exact. */
@@ -16,7 +16,7 @@ const MAX_FINDINGS_LISTED = 500;
  */
 export function readSchedule(sheets: readonly Sheet[], units: UnitSystem, known: readonly KnownLevel[] = []): ScheduleReading {
   const findings: Findings = { problems: [], warnings: [] };
-  const tables = tablesOf(sheets, findings);
+  const tables = withinLimit(tablesOf(sheets, findings), findings);
   const levels = resolveLevels(tables, units, known, findings);
   const spread = liftsOf(tables, findings, (table, raw) => resolveLift(raw, table, levels, units, findings));
   const lifts = withoutTwins(spread, findings);
@@ -58,6 +58,19 @@ function tablesOf(sheets: readonly Sheet[], findings: Findings): Table[] {
   return tables;
 }
 
+function withinLimit(tables: readonly Table[], findings: Findings): readonly Table[] {
+  const count = tables.reduce((sum, table) => sum + table.lifts.length, 0);
+  if (count <= MAX_LIFTS) return tables;
+  findings.problems.push(overLimit(null));
+  return tables.map((table) => ({ ...table, lifts: [] }));
+}
+
+const overLimit = (source: Source | null): Finding => ({
+  source,
+  message: `The file holds more than ${MAX_LIFTS} lifts; no more are read at once.`,
+  remedy: "Split the file, for example by block or by level.",
+});
+
 /** Counted while rows are spread over their places and levels, since few rows can hide many lifts. */
 function liftsOf(tables: readonly Table[], findings: Findings, resolve: (table: Table, raw: RawLift) => Lift[]): Lift[] {
   const lifts: Lift[] = [];
@@ -65,7 +78,7 @@ function liftsOf(tables: readonly Table[], findings: Findings, resolve: (table: 
     for (const raw of table.lifts) {
       for (const lift of resolve(table, raw)) lifts.push(lift);
       if (lifts.length <= MAX_LIFTS) continue;
-      findings.problems.push({ source: raw.source, message: `The file holds more than ${MAX_LIFTS} lifts; no more are read at once.`, remedy: "Split the file, for example by block or by level." });
+      findings.problems.push(overLimit(raw.source));
       return [];
     }
   }

@@ -1,20 +1,32 @@
-import { FileRefusal, LAST_SHEET_ROW, MAX_COLUMNS, MAX_ROWS } from "./limits.ts";
+import { FileRefusal, LAST_SHEET_ROW, MAX_COLUMNS, MAX_FILLED_CELLS, MAX_ROWS, TOO_MANY_CELLS } from "./limits.ts";
 
 const DAMAGED = "A sheet of the workbook is damaged. Open it in a spreadsheet, save it again as .xlsx and upload that.";
+
+/** A cell takes two or three tags, and formatted empty ones may outnumber the filled. */
+const MAX_TAGS = 3_000_000;
 
 /**
  * Looks through one sheet's XML before it is parsed: a formula, a declaration of entities, or a cell that would blow the
  * sheet up beyond its limits is refused here. A formula's stored result may be stale or forged, so it is never read.
+ * Returns how many cells are filled.
  */
-export function inspectSheetXml(xml: string): void {
+export function inspectSheetXml(xml: string): number {
   let cell: string | null = null;
+  let [filled, tags] = [0, 0];
   for (const { name, attributes } of tagsOf(xml)) {
+    tags += 1;
+    if (tags > MAX_TAGS) throw new FileRefusal(TOO_MANY_CELLS);
     if (name === "row") refuseRowNumber(attributes);
     else if (name === "c") cell = cellReference(attributes);
     else if (name === "f") {
       throw new FileRefusal(`Cell ${cell ?? "A1"} holds a formula. Copy the sheet, paste it as values, save and upload that.`);
-    } else if ((name === "v" || name === "is") && cell !== null) refuseFarCell(cell);
+    } else if ((name === "v" || name === "is") && cell !== null) {
+      refuseFarCell(cell);
+      filled += 1;
+      if (filled > MAX_FILLED_CELLS) throw new FileRefusal(TOO_MANY_CELLS);
+    }
   }
+  return filled;
 }
 
 export function refuseEntities(xml: string): void {

@@ -1,6 +1,6 @@
 import Papa from "papaparse";
 import type { Sheet } from "#lib/trade/schedule/table/sheet.ts";
-import { FileRefusal, MAX_COLUMNS, MAX_ROWS } from "./limits.ts";
+import { FileRefusal, MAX_COLUMNS, MAX_FILLED_CELLS, MAX_ROWS, TOO_MANY_CELLS } from "./limits.ts";
 
 const DELIMITERS = [",", ";", "\t"] as const;
 const LINES_SNIFFED = 30;
@@ -21,7 +21,10 @@ export function readCsv(bytes: Uint8Array, sheetName: string): Sheet {
   if (rows.length > MAX_ROWS) throw new FileRefusal(`The file has more than ${MAX_ROWS} rows. Split it and upload the parts.`);
   const wide = rows.findIndex((row) => row.length > MAX_COLUMNS);
   if (wide >= 0) throw new FileRefusal(`Row ${wide + 1} has more than ${MAX_COLUMNS} columns.`);
-  return { name: sheetName, rows: rows.map((row) => row.map((cell) => (cell.trim() === "" ? null : cell))) };
+  const cells = rows.map((row) => row.map((cell) => (cell.trim() === "" ? null : cell)));
+  const filled = cells.reduce((sum, row) => sum + row.filter((cell) => cell !== null).length, 0);
+  if (filled > MAX_FILLED_CELLS) throw new FileRefusal(TOO_MANY_CELLS);
+  return { name: sheetName, rows: cells };
 }
 
 function decode(bytes: Uint8Array): string {

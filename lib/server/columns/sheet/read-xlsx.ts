@@ -2,7 +2,7 @@ import { zipSync } from "fflate";
 import readWorkbook from "read-excel-file/universal";
 import type { Cell, Sheet } from "#lib/trade/schedule/table/sheet.ts";
 import { inspectSheetXml, refuseEntities } from "./inspect-sheet-xml.ts";
-import { FileRefusal, MAX_SHEETS } from "./limits.ts";
+import { FileRefusal, MAX_FILLED_CELLS, MAX_SHEETS, TOO_MANY_CELLS } from "./limits.ts";
 import { listZip, unpackZip } from "./open-zip.ts";
 
 /** Parts that hold no cells and may be large. */
@@ -14,7 +14,9 @@ export async function readXlsx(bytes: Uint8Array): Promise<Sheet[]> {
   refuseOtherZips(entries.map((entry) => entry.name));
   const wanted = entries.filter(({ name }) => name.startsWith("xl/") && /\.(?:xml|rels)$/.test(name) && !UNWANTED.test(name));
   const parts = await unpackZip(bytes, wanted);
-  for (const part of parts.values()) inspectPart(part);
+  let filled = 0;
+  for (const part of parts.values()) filled += inspectPart(part);
+  if (filled > MAX_FILLED_CELLS) throw new FileRefusal(TOO_MANY_CELLS);
   return sheetsOf(await parse(parts));
 }
 
@@ -27,11 +29,11 @@ function refuseOtherZips(names: readonly string[]): void {
   throw new FileRefusal("This is a zip archive, not a workbook. Unpack it and upload the .xlsx or .csv itself.");
 }
 
-function inspectPart(part: Uint8Array): void {
+function inspectPart(part: Uint8Array): number {
   const xml = new TextDecoder().decode(part);
   if (xml.includes("\u0000")) throw new FileRefusal("The workbook is written in an encoding that is not read here. Save it again as .xlsx and upload that.");
   refuseEntities(xml);
-  if (xml.includes("sheetData")) inspectSheetXml(xml);
+  return xml.includes("sheetData") ? inspectSheetXml(xml) : 0;
 }
 
 /** The reader is given a plain copy of the inspected parts, so that nothing is expanded a second time or differently. */

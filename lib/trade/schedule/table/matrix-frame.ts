@@ -20,7 +20,8 @@ export type MatrixFrame = {
 };
 
 const ROWS_SEARCHED_FOR_HEADS = 40;
-const BODY_ROWS_SAMPLED = 120;
+const BODY_ROWS_SAMPLED = 60;
+const COLUMNS_SAMPLED = 40;
 
 /** The frame under which most cells read as sizes; null when no frame has more sizes than other things. */
 export function findMatrixFrame(view: CellView): MatrixFrame | null {
@@ -45,7 +46,7 @@ function frameAt(view: CellView, headRow: number): MatrixFrame | null {
     labels.find((column) => [headRow - 1, headRow, bodyFrom - 1].some((row) => row >= 0 && readHeading(view.at(row, column))?.field === field)) ?? null;
   const levelColumn = titled("level") ?? titled("fromLevel") ?? levelColumnByLook(view, labels, sample);
   if (levelColumn === null) return null;
-  const score = sizesMinusOthers(view, columns, sample);
+  const score = sizesMinusOthers(view, columns.slice(0, COLUMNS_SAMPLED), sample);
   if (score <= 0) return null;
   return {
     headRow, firstBodyRow: bodyFrom, levelColumn, score,
@@ -59,6 +60,7 @@ function frameAt(view: CellView, headRow: number): MatrixFrame | null {
 const range = (length: number): number[] => Array.from({ length }, (_, index) => index);
 
 const namesColumns = (text: string): boolean => {
+  if (!/\d/.test(text)) return false;
   const names = splitList(text);
   return names.length > 0 && names.every((name) => isMarkLike(name) || splitGridRef(name) !== null);
 };

@@ -14,6 +14,8 @@ export type CellView = {
 };
 
 const MAX_CELL_TEXT = 1000;
+/** Most cells need no cleaning, and a large sheet has hundreds of thousands. */
+const CLEAN = /^(?:[\x21-\x7e]| (?! ))*$/;
 
 export function cellName(row: number, column: number): string {
   let letters = "";
@@ -27,8 +29,9 @@ export function cellName(row: number, column: number): string {
 export function cellText(cell: Cell | undefined): string {
   if (cell === null || cell === undefined) return "";
   if (typeof cell === "number") return Number.isFinite(cell) ? String(Number(cell.toPrecision(12))) : "";
-  return cell
-    .slice(0, MAX_CELL_TEXT)
+  const text = cell.slice(0, MAX_CELL_TEXT);
+  if (CLEAN.test(text)) return text.trim();
+  return text
     .replace(/\r\n?/g, "\n")
     .replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u00a0\u2007\u202f]/g, " ")
     .replace(/[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g, "")
