@@ -28,7 +28,7 @@ export function DataTable<Row>(props: DataTableProps<Row>) {
   const { caption, isCaptionHidden = false, columns, rows, rowKey, foot, empty } = props;
   if (rows.length === 0 && empty) return <>{empty}</>;
   return (
-    <div className="relative overflow-x-auto border-2 border-ink bg-sheet" tabIndex={0} role="region" aria-label={typeof caption === "string" ? caption : "Table"}>
+    <div className="relative overflow-x-auto border-2 border-ink bg-sheet print:overflow-visible print:border" tabIndex={0} role="region" aria-label={typeof caption === "string" ? caption : "Table"}>
       <table className="w-full border-collapse text-left">
         <caption className={isCaptionHidden ? "sr-only" : "lettering border-b border-ink px-3 py-1.5 text-left"}>{caption}</caption>
         <thead>

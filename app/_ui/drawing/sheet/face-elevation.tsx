@@ -18,7 +18,7 @@ export type FaceElevationProps = {
 const LEAST_BAR = 3.5;
 
 /** One face from outside: sheets, timbers and cleats, and every clamp with its height above the foot. */
-export function FaceElevation({ formSet, face, units, height = 560 }: FaceElevationProps) {
+export function FaceElevation({ formSet, face, units, height = 440 }: FaceElevationProps) {
   const elevation = elevationOf(formSet, face);
   if (!elevation) return null;
   const { bounds } = elevation;

@@ -18,7 +18,7 @@ const ZERO = 12;
 const FULL = 92;
 
 /** The pressure of the fresh concrete over the height, at the scale of the elevation beside it. */
-export function PressureDiagram({ formSet, face, units, height = 560 }: PressureDiagramProps) {
+export function PressureDiagram({ formSet, face, units, height = 440 }: PressureDiagramProps) {
   const elevation = elevationOf(formSet, face);
   if (!elevation) return null;
   const { pressure } = formSet;

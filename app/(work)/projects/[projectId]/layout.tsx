@@ -1,0 +1,41 @@
+import type { Metadata } from "next";
+import type { ReactNode } from "react";
+import { currentCaller } from "#lib/server/gate/session.ts";
+import { getProject } from "#lib/server/projects/get-set-up.ts";
+import { NavBar } from "#app/_ui/page/nav-bar.tsx";
+import { Notice } from "#app/_ui/message/notice.tsx";
+import { paths } from "#app/paths.ts";
+import { Refused } from "../../refused.tsx";
+
+type Props = { readonly params: Promise<{ projectId: string }>; readonly children: ReactNode };
+
+const readProject = async (params: Props["params"]) =>
+  getProject(await currentCaller(), { projectId: (await params).projectId });
+
+export async function generateMetadata({ params }: Pick<Props, "params">): Promise<Metadata> {
+  const project = await readProject(params);
+  const name = project.ok ? project.value.name : "Shutterwright";
+  return { title: { template: `%s · ${name}`, default: name } };
+}
+
+export default async function ProjectLayout({ params, children }: Props) {
+  const project = await readProject(params);
+  if (!project.ok) return <Refused failure={project.failure} />;
+  const { id, name, isArchived } = project.value;
+  const pages = [
+    { href: paths.today(id), label: "Today" },
+    { href: paths.columns(id), label: "Columns" },
+    { href: paths.setUp(id), label: "Set-up" },
+  ];
+  return (
+    <>
+      <NavBar label={name} items={pages} />
+      {isArchived ? (
+        <div className="no-print mx-auto max-w-7xl px-3 pt-3 sm:px-6">
+          <Notice title="This project is archived.">Nothing is lost; it stands at the end of the list of projects.</Notice>
+        </div>
+      ) : null}
+      {children}
+    </>
+  );
+}

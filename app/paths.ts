@@ -1,0 +1,40 @@
+/** Every address of the product, built in one place. */
+const SET_UP_PARTS = ["levels", "grid", "marks", "columns", "schedule", "shutter", "pour", "stages"] as const;
+export type SetUpPart = (typeof SET_UP_PARTS)[number];
+
+type Query = Readonly<Record<string, string | number | undefined>>;
+
+function withQuery(path: string, query: Query = {}): string {
+  const given = Object.entries(query).flatMap(([name, value]) => (value === undefined ? [] : [[name, String(value)]]));
+  return given.length === 0 ? path : `${path}?${new URLSearchParams(given).toString()}`;
+}
+
+const project = (projectId: string): string => `/projects/${encodeURIComponent(projectId)}`;
+
+export const paths = {
+  signIn: (next?: string) => withQuery("/sign-in", { next }),
+  found: () => "/found",
+  invitation: (token: string) => `/invitation/${encodeURIComponent(token)}`,
+
+  home: () => "/",
+  projects: () => "/projects",
+  newProject: () => "/projects/new",
+  clamps: () => "/clamps",
+  people: () => "/people",
+  account: () => "/account",
+
+  project,
+  today: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/today`, query),
+  columns: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/columns`, query),
+  column: (projectId: string, columnId: string, query?: Query) =>
+    withQuery(`${project(projectId)}/columns/${encodeURIComponent(columnId)}`, query),
+  setUp: (projectId: string) => `${project(projectId)}/set-up`,
+  setUpPart: (projectId: string, part: SetUpPart) => `${project(projectId)}/set-up/${part}`,
+} as const;
+
+/** Where to go after signing in: a path of ours, or the start when the address asks for anything else. */
+export function ownPath(asked: string | undefined): string {
+  if (asked === undefined || !/^\/(?![/\\])/.test(asked) || /[\u0000-\u001f\\]/.test(asked)) return paths.home();
+  const url = new URL(asked, "http://own.invalid");
+  return url.host === "own.invalid" ? `${url.pathname}${url.search}` : paths.home();
+}
