@@ -21,3 +21,6 @@ export const PERMISSIONS = Object.keys(HOLDERS) as readonly Permission[];
 /** Shared by the gate, which decides, and the menus, which only spare a person a refusal. */
 export const can = (role: Role, permission: Permission): boolean =>
   (HOLDERS[permission] as readonly Role[]).includes(role);
+
+/** Who to ask, where a person's own role does not cover something. */
+export const rolesWith = (permission: Permission): readonly Role[] => HOLDERS[permission];

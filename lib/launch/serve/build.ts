@@ -12,7 +12,7 @@ const standalone = join(output, "standalone");
 export const serverProgram = join(standalone, "server.js");
 
 const sources = [
-  "app", "lib", "prisma/schema", "public", "next.config.ts", "postcss.config.mjs", "tsconfig.json", "package.json", "package-lock.json",
+  "app", "lib", "prisma/schema", "public", "proxy.ts", "next.config.ts", "postcss.config.mjs", "tsconfig.json", "package.json", "package-lock.json",
 ];
 
 const wanted = (): string => fingerprint(sources, { except: ["lib/launch"], also: `${process.version} ${process.platform} ${process.arch}` });
