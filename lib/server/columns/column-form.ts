@@ -6,9 +6,8 @@ import type { Refusal } from "#lib/trade/engineering/working.ts";
 import { designShutter } from "#lib/trade/shutter/design-shutter.ts";
 import { formHeight, type FormHeight } from "#lib/trade/shutter/form-height.ts";
 import type { ColumnSection, FormSet, ShutterRefusal } from "#lib/trade/shutter/form-set.ts";
-import type { readRules } from "../projects/get-set-up.ts";
-import { toClampKind } from "../projects/clamp-kinds.ts";
-import type { ClampKindRow } from "../projects/clamp-store.ts";
+import type { readRules } from "../projects/project-head.ts";
+import { toClampKind, type ClampKindRow } from "../projects/clamp-store.ts";
 
 type Level = { elevationMm: number; slabDepthMm: number; beamDepthMm: number };
 export type Lift = {

@@ -5,7 +5,7 @@ import { foldColumn } from "#lib/trade/progress/column-state.ts";
 import { next } from "#lib/trade/progress/next.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { listClampKindRows } from "../projects/clamp-store.ts";
-import { projectHead, readRules } from "../projects/get-set-up.ts";
+import { projectHead, readRules } from "../projects/project-head.ts";
 import { readProject } from "../projects/store.ts";
 import { toProgressRule } from "../progress/rule.ts";
 import { listEventsWithNames } from "../progress/store.ts";

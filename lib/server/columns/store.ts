@@ -23,9 +23,23 @@ export const findColumn = (scope: ProjectScope, columnId: string) =>
   });
 export type ColumnRow = NonNullable<Awaited<ReturnType<typeof findColumn>>>;
 
-export type NewColumn = Omit<Prisma.ColumnCreateManyInput, "companyId" | "projectId">;
-export const addColumnRows = (scope: ProjectScope, rows: readonly NewColumn[]) =>
-  scope.tx.column.createMany({ data: rows.map((row) => ({ ...row, ...within(scope) })) });
+export type NewColumn = {
+  id: string; markId: string; gridRef: string; gridXId: string | null; gridYId: string | null; fromLevelId: string; toLevelId: string;
+  shape: string; widthMm: number; depthMm: number; headedBy: string; formHeightMm: number | null;
+  concrete?: string | null; mainBars?: string | null; remarks?: string | null;
+};
+
+/** Any number of columns in one statement. */
+export async function addColumnRows(scope: ProjectScope, rows: readonly NewColumn[]): Promise<void> {
+  await scope.tx.$executeRaw`
+    insert into column_lift (company_id, project_id, id, mark_id, grid_ref, grid_x_id, grid_y_id, from_level_id, to_level_id,
+      shape, width_mm, depth_mm, form_height_mm, headed_by, concrete, main_bars, remarks)
+    select ${scope.companyId}::uuid, ${scope.projectId}::uuid, id, "markId", "gridRef", "gridXId", "gridYId", "fromLevelId",
+      "toLevelId", shape, "widthMm", "depthMm", "formHeightMm", "headedBy", concrete, "mainBars", remarks
+    from jsonb_to_recordset(${JSON.stringify(rows)}::jsonb) as c(id uuid, "markId" uuid, "gridRef" text, "gridXId" uuid,
+      "gridYId" uuid, "fromLevelId" uuid, "toLevelId" uuid, shape text, "widthMm" int, "depthMm" int, "formHeightMm" int,
+      "headedBy" text, concrete text, "mainBars" text, remarks text)`;
+}
 
 /** The other lifts at the same grid position, lowest first. */
 export const listStack = (scope: ProjectScope, gridRef: string) =>

@@ -4,7 +4,7 @@ import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import { ok } from "#lib/kernel/result.ts";
 import { next } from "#lib/trade/progress/next.ts";
 import { projectUseCase } from "../gate/use-case.ts";
-import { projectHead, readRules } from "../projects/get-set-up.ts";
+import { projectHead, readRules } from "../projects/project-head.ts";
 import { readProject } from "../projects/store.ts";
 import { toProgressRule } from "./rule.ts";
 import { findLevelToBegin, listOpenColumns, type OpenColumn } from "./today-store.ts";

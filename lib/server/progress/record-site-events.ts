@@ -9,7 +9,7 @@ import type { ProposedEvent, SiteEvent } from "#lib/trade/progress/site-event.ts
 import { takeNumbers, writeChange } from "../gate/change-line.ts";
 import type { ProjectScope } from "../gate/scope.ts";
 import { projectUseCase } from "../gate/use-case.ts";
-import { projectHead, readRules } from "../projects/get-set-up.ts";
+import { projectHead, readRules } from "../projects/project-head.ts";
 import { readProject } from "../projects/store.ts";
 import { toProgressRule } from "./rule.ts";
 import { addEvents, findKnownEvents, keepStates, listEventsOf, listLiveColumnIds } from "./store.ts";

@@ -4,7 +4,7 @@ import type { progressRule } from "#lib/contracts/projects.ts";
 import { instantOf, toDay } from "#lib/kernel/days.ts";
 import { USUAL_BACKDATE_MINUTES, type ProgressRule } from "#lib/trade/progress/progress-rule.ts";
 import type { Gate, Stage } from "#lib/trade/progress/stages.ts";
-import type { ProjectHead } from "../projects/get-set-up.ts";
+import type { ProjectHead } from "../projects/project-head.ts";
 
 /** The stage before which each gate is to be released. Common practice, no source. */
 const STAGE_BEHIND: Record<Gate, Stage> = {

@@ -90,3 +90,10 @@ export async function readLastSeq(scope: ProjectScope): Promise<number> {
     select last_seq as last from project where company_id = ${scope.companyId}::uuid and id = ${scope.projectId}::uuid`;
   return Number(rows[0]?.last ?? 0);
 }
+
+export async function listColumnIdsWithEvents(scope: ProjectScope): Promise<string[]> {
+  const rows = await scope.tx.$queryRaw<{ id: string }[]>`
+    select distinct column_id::text id from site_event
+    where company_id = ${scope.companyId}::uuid and project_id = ${scope.projectId}::uuid order by 1`;
+  return rows.map((row) => row.id);
+}

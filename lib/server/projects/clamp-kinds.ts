@@ -5,12 +5,7 @@ import { brokenRule, notFound, ok } from "#lib/kernel/result.ts";
 import { companyUseCase } from "../gate/use-case.ts";
 import { clashOf } from "../platform/db.ts";
 import { newId } from "../platform/new-id.ts";
-import { listClampKindRows, retireClampKindRow, writeClampKind, type ClampKindRow } from "./clamp-store.ts";
-
-export const toClampKind = (row: ClampKindRow) => ({
-  id: row.id, name: row.name, minSize: row.minSizeMm, maxSize: row.maxSizeMm, sideCapacity: row.sideCapacityKn,
-  barLength: row.barLengthMm, barDepth: row.barDepthMm, barThickness: row.barThicknessMm, weight: row.weightKg, source: row.source,
-});
+import { listClampKindRows, retireClampKindRow, toClampKind, writeClampKind } from "./clamp-store.ts";
 
 export const listClampKinds = companyUseCase("projects.listClampKinds", "project.read", nothing, async (scope) =>
   ok((await listClampKindRows(scope)).map((row) => ({ ...asClampKind(toClampKind(row)), isExample: row.isExample }))),

@@ -9,6 +9,11 @@ export const listClampKindRows = (scope: CompanyScope) =>
   });
 export type ClampKindRow = Awaited<ReturnType<typeof listClampKindRows>>[number];
 
+export const toClampKind = (row: ClampKindRow) => ({
+  id: row.id, name: row.name, minSize: row.minSizeMm, maxSize: row.maxSizeMm, sideCapacity: row.sideCapacityKn,
+  barLength: row.barLengthMm, barDepth: row.barDepthMm, barThickness: row.barThicknessMm, weight: row.weightKg, source: row.source,
+});
+
 type Kind = {
   name: string; minSize: number; maxSize: number; sideCapacity: number; barLength: number; barDepth: number;
   barThickness: number; weight: number; source: string; isExample: boolean;

@@ -1,24 +1,10 @@
 import "server-only";
-import { progressRule, projectInput } from "#lib/contracts/projects.ts";
-import { pourConditions, shutterRule } from "#lib/contracts/shutter.ts";
+import { projectInput } from "#lib/contracts/projects.ts";
 import { ok } from "#lib/kernel/result.ts";
 import type { ProjectScope } from "../gate/scope.ts";
 import { projectUseCase } from "../gate/use-case.ts";
-import { listGridLines, listImports, listLevels, listMarks, readProject, type ProjectRow } from "./store.ts";
-
-/** What every page of a project shows or formats by. */
-export const projectHead = (row: ProjectRow) => ({
-  id: row.id, name: row.name, site: row.site, timeZone: row.timeZone, units: row.units === "us" ? ("us" as const) : ("metric" as const),
-  currency: row.currency, workingDays: row.workingDays, startsOn: row.startsOn?.toISOString().slice(0, 10) ?? null,
-  isArchived: row.archivedAt !== null, version: row.version, lastSeq: Number(row.lastSeq),
-});
-export type ProjectHead = ReturnType<typeof projectHead>;
-
-export const readRules = (row: ProjectRow) => ({
-  progressRule: progressRule.parse(row.progressRule),
-  shutterRule: shutterRule.parse(row.shutterRule),
-  pourConditions: pourConditions.parse(row.pourConditions),
-});
+import { projectHead, readRules } from "./project-head.ts";
+import { listGridLines, listImports, listLevels, listMarks, readProject } from "./store.ts";
 
 const strip = <T extends { companyId: string; projectId: string }>({ companyId: _c, projectId: _p, ...rest }: T) => rest;
 

@@ -7,7 +7,10 @@ import { recordChange } from "../gate/change-line.ts";
 import { companyUseCase, projectUseCase } from "../gate/use-case.ts";
 import { clashOf } from "../platform/db.ts";
 import { newId } from "../platform/new-id.ts";
-import { addProjectRow, changeProjectRow, listProjectRows, setOnProject } from "./store.ts";
+import { refoldProject } from "../progress/refold.ts";
+import { toProgressRule } from "../progress/rule.ts";
+import { projectHead, readRules } from "./project-head.ts";
+import { addProjectRow, changeProjectRow, listProjectRows, readProject, setOnProject } from "./store.ts";
 
 const asDate = (day: string | null): Date | null => (day === null ? null : new Date(`${day}T00:00:00Z`));
 
@@ -50,7 +53,10 @@ export const changeProject = projectUseCase("projects.changeProject", "project.s
     if (clashOf(error) === "duplicate") return brokenRule("project-name-taken", { name: input.name });
     throw error;
   }
-  return ok({ seq: await recordChange(scope, { kind: "set-up", detail: { changed: "project" } }) });
+  const seq = await recordChange(scope, { kind: "set-up", detail: { changed: "project" } });
+  const project = await readProject(scope);
+  await refoldProject(scope, toProgressRule(readRules(project).progressRule, projectHead(project)));
+  return ok({ seq });
 });
 
 export const archiveProject = projectUseCase("projects.archiveProject", "project.set-up", archiveProjectInput, async (scope, { archived }) => {
