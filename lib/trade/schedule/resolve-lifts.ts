@@ -2,7 +2,7 @@ import { placeKey } from "./grid-names.ts";
 import { nameKey } from "./level-order.ts";
 import type { Lift, UnitSystem } from "./lift.ts";
 import type { LevelTable, Span } from "./resolve-levels.ts";
-import { resolveSection } from "./resolve-section.ts";
+import { resolveSection, saysNone } from "./resolve-section.ts";
 import { type Findings, quoted, type RawCell, type RawLift, type Table } from "./table/raw-lift.ts";
 import type { Source } from "./table/sheet.ts";
 import { isGridRun, isNil, looksLikeDate, splitList, splitMarks } from "./table/shorthand.ts";
@@ -18,6 +18,7 @@ type Place = { readonly mark: string; readonly gridRef: string; readonly located
 
 /** Every lift that one raw lift stands for: each of its places, between each pair of neighbouring levels. */
 export function resolveLift(raw: RawLift, table: Table, levels: LevelTable, system: UnitSystem, findings: Findings): Lift[] {
+  if (saysNone(raw)) return [];
   const section = resolveSection(raw, table, system, findings);
   const places = placesOf(raw, findings);
   const storeys = storeysOf(raw, table, levels, findings);

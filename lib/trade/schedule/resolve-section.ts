@@ -38,6 +38,12 @@ function sectionOf(lift: RawLift, table: Table, system: UnitSystem): Section | T
   return { at: anyCell(lift), message: "There is no size for this lift.", remedy: "Write a size such as 300x600, 450 SQ or 500 DIA." };
 }
 
+/** A row that says there is no column: its size cells hold nothing but dashes. */
+export function saysNone({ cells }: RawLift): boolean {
+  const sizes = [cells.size, cells.diameter, cells.width, cells.depth].filter((cell) => cell !== undefined);
+  return sizes.length > 0 && sizes.every((cell) => isNil(cell.text));
+}
+
 const written = (cell: RawCell | undefined): RawCell | null => (cell && !isNil(cell.text) ? cell : null);
 const anyCell = (lift: RawLift): RawCell => ({ text: "", source: lift.source });
 

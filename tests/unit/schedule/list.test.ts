@@ -38,6 +38,17 @@ describe("a list", () => {
     ]);
   });
 
+  it("knows headings with other units, stacked cells, and rows that say there is no column", () => {
+    const reading = list(
+      [["P1", "A/1", "300x600\n8T25\nT8-200", "GF", 3, "C32/40"], ["P1", "A/1", "\u00d8450", "L1", 3, "C32/40"], ["P1", "A/1", "-", "RF", null, null]],
+      ["Col. Mark", "Grid Location", "Section (b x d)", "Storey", "F/F height (m)", "f'c (MPa)"],
+    );
+    expect(reading.lifts.map((lift) => [lift.fromLevel, lift.toLevel, lift.width_mm, lift.depth_mm, lift.storeyHeight_mm, lift.mainBars, lift.concrete])).toEqual([
+      ["GF", "L1", 300, 600, 3000, "8T25", "C32/40"], ["L1", "RF", 450, 450, 3000, null, "C32/40"],
+    ]);
+    expect(reading.problems).toEqual([]);
+  });
+
   it("does not carry a size over to another mark, nor read a ditto mark with nothing above", () => {
     const reading = list([
       ["do", "A/1", "300x600", "GF", "L1", 0, 3.6, null],

@@ -56,6 +56,12 @@ describe("a matrix", () => {
     expect(sizes(reading)).toEqual(["P1 A/1 300x600 GF-L1 C2", "P1 A/1 300x600 L1-L2 D2", "P1 A/1 300x600 L2-RF E2", "P2 B/1 450x450 GF-L1 C3"]);
   });
 
+  it("takes a level's elevation from beside its name", () => {
+    const reading = read([["Grid", "L2 (RL 6.9)", "L1 (RL 3.6)", "GF (RL 0.0)"], ["A/1", "", "300x600", "do"], ["A/2", "", "450 SQ", "300x450"]]);
+    expect(reading.levels).toEqual([{ name: "GF", elevation_mm: 0 }, { name: "L1", elevation_mm: 3600 }, { name: "L2", elevation_mm: 6900 }]);
+    expect(sizes(reading)).toEqual(["A/1 A/1 300x600 GF-L1 D2", "A/1 A/1 300x600 L1-L2 C2", "A/2 A/2 300x450 GF-L1 D3", "A/2 A/2 450x450 L1-L2 C3"]);
+  });
+
   it("keeps bars and ties on rows of their own out of the sizes", () => {
     const reading = read([
       ["Level", "Item", "P1", "P2"],

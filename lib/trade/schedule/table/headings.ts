@@ -22,12 +22,12 @@ const WORDS: Readonly<Record<Field, RegExp>> = {
   toLevel: /^(?:to|top|upper|end|up to) ?(?:level|floor|storey|story|lvl)?$|^(?:level|floor|storey|story) to$/,
   fromElevation: /^(?:(?:from|base|bottom|lower|start|level|floor|slab) )?(?:elevation|elev|el|rl|ssl|ffl|fsl|sfl|reduced level)$|^(?:rl|ssl|elevation) (?:from|base|bottom)$/,
   toElevation: /^(?:to|top|upper|end) (?:elevation|elev|el|rl|ssl|ffl|fsl|sfl|reduced level)$|^(?:rl|ssl|elevation) (?:to|top)$/,
-  height: /^(?:(?:storey|story|floor|floor to floor|column|col|lift|level) )?(?:height|ht)$|^floor to floor$|^f ?f$|^hgt$/,
+  height: /^(?:(?:storey|story|floor|floor to floor|column|col|lift|level) )?(?:height|ht)$|^floor to floor$|^f ?f(?: height| ht)?$|^hgt$/,
   concrete: /^(?:concrete|conc)(?: (?:grade|class|strength|mix))?$|^(?:grade|strength class|strength|f ?c|fck|mix)$/,
   mainBars: /^(?:(?:main|vertical|vert|longitudinal|long) )(?:bars|bar|steel|reinforcement|reinf|reo|rebar)$|^(?:bars|reinforcement|reinf|reo|rebar|verticals|main)$/,
   links: /^(?:links|link|ties|tie|stirrups|ligs|ligatures|fitments|hoops|spirals|tie spacing|transverse (?:bars|steel|reinforcement))$/,
   remarks: /^(?:remarks?|notes?|comments?)$/,
-  count: /^(?:qty|quantity|count|number|no off|nos|number of columns|no of columns)$/,
+  count: /^(?:qty|quantity|count|number|no|no off|nos|number of columns|no of columns)$/,
 };
 
 const FIELDS = Object.keys(WORDS) as readonly Field[];
@@ -49,5 +49,6 @@ function apartFromUnit(text: string): { words: string; unit: LengthUnit | null }
     const unit = found?.[2] ? unitNamed(found[2]) : null;
     if (found?.[1] && unit) return { words: found[1], unit };
   }
-  return { words: text, unit: null };
+  // Another unit, such as (MPa), or a word of explanation.
+  return { words: text.replace(/\s*[([][^()[\]]*[)\]]\s*$/, "") || text, unit: null };
 }

@@ -1,8 +1,9 @@
 import { type Field, readHeading } from "./headings.ts";
 import type { LengthUnit } from "./read-length.ts";
 import { type Findings, quoted, type RawCell, type RawLift, type RecognisedHeading, type Table } from "./raw-lift.ts";
+import { readSize } from "./read-size.ts";
 import type { CellView } from "./sheet.ts";
-import { isDitto, looksLikeFormula } from "./shorthand.ts";
+import { isDitto, looksLikeFormula, steelField } from "./shorthand.ts";
 
 type Column = { readonly index: number; readonly field: Field; readonly unit: LengthUnit | null; readonly heading: string };
 type Row = Partial<Record<Field, RawCell>>;
@@ -93,7 +94,16 @@ function writtenIn(view: CellView, row: number, columns: readonly Column[]): Row
     const text = view.at(row, index);
     if (text !== "") written[field] = { text, source: view.source(row, index) };
   }
-  return written;
+  return written.size?.text.includes("\n") ? unstacked(written, written.size) : written;
+}
+
+/** Bars on further lines of the size cell. */
+function unstacked(written: Row, size: RawCell): Row {
+  const lines = size.text.split("\n").map((line) => line.trim()).filter((line) => line !== "");
+  const steel = lines.filter((line) => readSize(line, "mm").kind === "bars");
+  const [bars] = steel.filter((line) => steelField(line) === "mainBars");
+  const rest = lines.filter((line) => !steel.includes(line)).join(" ");
+  return { ...(bars && { mainBars: { text: bars, source: size.source } }), ...written, size: { text: rest || size.text, source: size.source } };
 }
 
 const repeatsHeadings = (written: Row, columns: readonly Column[]): boolean =>

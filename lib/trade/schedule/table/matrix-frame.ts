@@ -3,7 +3,7 @@ import { splitGridRef } from "../grid-names.ts";
 import { readHeading } from "./headings.ts";
 import { readSize } from "./read-size.ts";
 import type { CellView } from "./sheet.ts";
-import { isDitto, isNil, splitLevelRun, splitList } from "./shorthand.ts";
+import { isDitto, isNil, splitLevelHeight, splitLevelRun, splitList } from "./shorthand.ts";
 
 export type Head = { readonly column: number; readonly mark: string | null; readonly grid: string | null };
 
@@ -33,7 +33,10 @@ export function findMatrixFrame(view: CellView): MatrixFrame | null {
   return best;
 }
 
-export const isLevelLabel = (text: string): boolean => isLevelName(text) || splitLevelRun(text, isLevelName) !== null;
+export function isLevelLabel(text: string): boolean {
+  const name = splitLevelHeight(text)?.level ?? text;
+  return isLevelName(name) || splitLevelRun(name, isLevelName) !== null;
+}
 
 function frameAt(view: CellView, headRow: number): MatrixFrame | null {
   const columns = range(view.columnCount).filter((column) => namesColumns(view.at(headRow, column)));

@@ -5,7 +5,7 @@ import type { LengthUnit } from "./read-length.ts";
 import { type Findings, quoted, type RawCell, type RawLift, type RecognisedHeading, type Table } from "./raw-lift.ts";
 import { readSize } from "./read-size.ts";
 import type { CellView } from "./sheet.ts";
-import { isDitto, isNil, looksLikeFormula, splitLevelRun } from "./shorthand.ts";
+import { isDitto, isNil, looksLikeFormula, splitLevelHeight, splitLevelRun, steelField } from "./shorthand.ts";
 
 /** All rows of one level, since bars and ties may follow the size on rows of their own. */
 type LevelBand = { readonly level: RawCell; readonly rows: readonly number[]; readonly elevation: RawCell | null; readonly height: RawCell | null };
@@ -45,11 +45,9 @@ function bandsOf(view: CellView, frame: MatrixFrame): LevelBand[] {
   return bands;
 }
 
-/** `L1 (RL 4.200)`, `L1 SSL +4.200`: a level that carries its own height. */
 function levelAndElevation(written: RawCell, elevation: RawCell | null): { level: RawCell; elevation: RawCell | null } {
-  const found = /^(.*?\S)[\s(,@]+((?:RL|SSL|FFL|EL)\b\.?\s*[+-]?[\d.,]+\s*m?m?)\)?$/i.exec(written.text.replace(/\n/g, " "));
-  if (elevation || !found?.[1] || !found[2]) return { level: written, elevation };
-  return { level: { ...written, text: found[1] }, elevation: { ...written, text: found[2] } };
+  const found = elevation ? null : splitLevelHeight(written.text);
+  return found ? { level: { ...written, text: found.level }, elevation: { ...written, text: found.elevation } } : { level: written, elevation };
 }
 
 const isSingle = (level: RawCell): boolean => splitLevelRun(level.text, isLevelName) === null;
@@ -98,7 +96,7 @@ function bodyCells(view: CellView, frame: MatrixFrame, column: number, band: Lev
       const text = line.trim();
       if (text === "") continue;
       const steel = readSize(text, "mm").kind === "bars";
-      const field = item ?? (steel ? (/@|^[trh]\s*\d+\s*-/i.test(text) ? "links" : "mainBars") : "size");
+      const field = item ?? (steel ? steelField(text) : "size");
       if (!cells[field]) cells[field] = { text, source: view.source(row, column) };
     }
   }

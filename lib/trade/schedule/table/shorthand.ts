@@ -34,6 +34,15 @@ export const splitMarks = (text: string): string[] =>
 export const isGridRun = (text: string): boolean =>
   /\S\s+(?:to|-)\s+\S/i.test(plainMarks(text)) || /\d\s*-\s*[A-Za-z]+\s*\/\s*\d/.test(plainMarks(text));
 
+/** `L1 (RL 4.200)`, `L1 SSL +4.200`: a level that carries its own height; null for one that does not. */
+export function splitLevelHeight(text: string): { readonly level: string; readonly elevation: string } | null {
+  const found = /^(.*?\S)[\s(,@]+((?:RL|SSL|FFL|EL)\b\.?\s*[+-]?[\d.,]+\s*m?m?)\)?$/i.exec(text.replace(/\n/g, " "));
+  return found?.[1] && found[2] ? { level: found[1], elevation: found[2] } : null;
+}
+
+/** Which steel a line speaks of: spacing and a leading grade mean links. Only for lines that read as bars. */
+export const steelField = (text: string): "links" | "mainBars" => (/@|^[trh]\s*\d+\s*-/i.test(text) ? "links" : "mainBars");
+
 /** `L1-L3`, `GF to L1`, `L1-3`: the two ends, when both are levels to `isLevel`; otherwise null. */
 export function splitLevelRun(text: string, isLevel: (name: string) => boolean): readonly [string, string] | null {
   if (isLevel(text)) return null;
