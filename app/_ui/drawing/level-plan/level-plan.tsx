@@ -23,6 +23,9 @@ export type LevelPlanProps = {
 
 /** A gloved fingertip reaches this far from a column and still means it. */
 const TAP_REACH = 30;
+/** In pixels: smaller than this a sign is hard to read; only a crowded plan goes below it. */
+const LEAST_SIGN = 13;
+const ROOM_FOR_NAME = 44;
 
 export function toggled(selected: ReadonlySet<string>, ids: readonly string[]): ReadonlySet<string> {
   const next = new Set(selected);
@@ -44,7 +47,8 @@ export function LevelPlan({ levelName, columns, axes, selected, onSelect, onOpen
     () => columns.map((column) => ({ column, at: toScreen(view, frame, { x: column.x_mm, y: column.y_mm }) })),
     [columns, view, frame],
   );
-  const isNamed = useMemo(() => view.scale * closestPair(columns) > 44, [columns, view.scale]);
+  const closest = useMemo(() => closestPair(columns), [columns]);
+  const apart = closest * view.scale;
 
   const press = (event: MouseEvent<SVGSVGElement>) => {
     if (plan.wasDragged()) return;
@@ -73,7 +77,8 @@ export function LevelPlan({ levelName, columns, axes, selected, onSelect, onOpen
                   id={`${base}${column.id}`}
                   column={column}
                   scale={view.scale}
-                  isNamed={isNamed}
+                  least={Math.min(Math.max(apart * 0.5, 6), LEAST_SIGN)}
+                  isNamed={apart > ROOM_FOR_NAME}
                   isSelected={selected.has(column.id)}
                   isInTabOrder={column.id === keys.current}
                 />

@@ -8,27 +8,28 @@ export type PlanMarkProps = {
   readonly column: PlanColumn;
   /** Pixels for one millimetre. */
   readonly scale: number;
+  /** Its longer side is never drawn smaller than this, in pixels. */
+  readonly least: number;
   readonly isNamed: boolean;
   readonly isSelected: boolean;
   readonly isInTabOrder: boolean;
   readonly id: string;
 };
 
-const LEAST_LONG_SIDE = 13;
-const LEAST_SHORT_SIDE = 4;
+const LEAST_SHORT_SHARE = 0.3;
 
 /** A column to scale, or as small as can still be read, in the state it is in. */
-function markOf(column: PlanColumn, scale: number) {
+function markOf(column: PlanColumn, scale: number, least: number) {
   const depth = column.shape === "circle" ? column.width_mm : column.depth_mm;
-  const grown = Math.max(scale, LEAST_LONG_SIDE / Math.max(column.width_mm, depth, 1));
-  const w = Math.max(column.width_mm * grown, LEAST_SHORT_SIDE);
-  const h = Math.max(depth * grown, LEAST_SHORT_SIDE);
-  const t = Math.min(Math.max(Math.max(w, h) * 0.11, 1.7), 7);
+  const grown = Math.max(scale, least / Math.max(column.width_mm, depth, 1));
+  const w = Math.max(column.width_mm * grown, least * LEAST_SHORT_SHARE);
+  const h = Math.max(depth * grown, least * LEAST_SHORT_SHARE);
+  const t = Math.min(Math.max(Math.max(w, h) * 0.11, least * 0.13), 7);
   return { w, h, t, parts: signParts({ shape: column.shape, w, h, t, done: column.done, flagged: column.flagged }) };
 }
 
-export const PlanMark = memo(function PlanMark({ column, scale, isNamed, isSelected, isInTabOrder, id }: PlanMarkProps) {
-  const { w, h, t, parts } = markOf(column, scale);
+export const PlanMark = memo(function PlanMark({ column, scale, least, isNamed, isSelected, isInTabOrder, id }: PlanMarkProps) {
+  const { w, h, t, parts } = markOf(column, scale, least);
   const turn = column.rotation_deg ? { transform: `rotate(${-column.rotation_deg})` } : {};
   const reach = Math.max(w, h) / 2 + t * 3 + 2;
   return (

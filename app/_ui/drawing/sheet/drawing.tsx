@@ -1,4 +1,4 @@
-import { useId, type ReactNode } from "react";
+import { useId, type CSSProperties, type ReactNode } from "react";
 
 export type DrawingProps = {
   readonly title: string;
@@ -6,18 +6,24 @@ export type DrawingProps = {
   readonly description: string;
   readonly width: number;
   readonly height: number;
-  readonly className?: string;
+  /** Set when it lies inside a larger drawing: how far from that one's left edge. */
+  readonly x?: number;
   readonly children: ReactNode;
 };
 
+/** On a narrow screen a drawing shrinks to this share of its size and scrolls beyond, so that its figures stay legible. */
+const LEAST_SHARE = 0.8;
+
+export const leastWidth = (width: number): CSSProperties & Record<"--least", string> => ({ "--least": `${Math.round(width * LEAST_SHARE)}px` });
+
 /** The frame of a still drawing: one picture to a screen reader, with its title and description. */
-export function Drawing({ title, description, width, height, className = "", children }: DrawingProps) {
+export function Drawing({ title, description, width, height, x, children }: DrawingProps) {
   const id = useId();
   return (
     <svg
       role="img"
       aria-labelledby={`${id}t ${id}d`}
-      className={`drawing ${className}`}
+      {...(x === undefined ? { className: "drawing", style: leastWidth(width) } : { x })}
       width={width}
       height={height}
       viewBox={`0 0 ${width} ${height}`}

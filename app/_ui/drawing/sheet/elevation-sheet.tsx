@@ -1,12 +1,20 @@
+import { leastWidth } from "./drawing.tsx";
 import { FaceElevation, type FaceElevationProps } from "./face-elevation.tsx";
 import { PressureDiagram } from "./pressure-diagram.tsx";
+import { ELEVATION_HEIGHT, elevationOf, elevationWidth, PRESSURE_WIDTH } from "./sheet-scale.ts";
 
-/** Elevation and pressure side by side at one vertical scale; scrolls sideways rather than lose it. */
-export function ElevationSheet(props: FaceElevationProps) {
+export type ElevationSheetProps = Omit<FaceElevationProps, "x">;
+
+/** Elevation and pressure side by side at one vertical scale, made larger and smaller together. */
+export function ElevationSheet({ height = ELEVATION_HEIGHT, ...rest }: ElevationSheetProps) {
+  const elevation = elevationOf(rest.formSet, rest.face);
+  if (!elevation) return null;
+  const beside = elevationWidth(elevation, height, rest.units);
+  const width = beside + PRESSURE_WIDTH;
   return (
-    <div className="flex w-max items-start [&_.drawing]:max-w-none">
-      <FaceElevation {...props} />
-      <PressureDiagram {...props} />
-    </div>
+    <svg className="drawing" style={leastWidth(width)} width={width} height={height} viewBox={`0 0 ${width} ${height}`}>
+      <FaceElevation {...rest} height={height} x={0} />
+      <PressureDiagram {...rest} height={height} x={beside} />
+    </svg>
   );
 }

@@ -5,7 +5,7 @@ import { DimensionLine } from "./dimension-line.tsx";
 import { Drawing } from "./drawing.tsx";
 import { JointNotes } from "./joint-notes.tsx";
 import { RunningDimensions, type RunningMark } from "./running-dimensions.tsx";
-import { elevationOf, round1, uprightOf } from "./sheet-scale.ts";
+import { besideForm, ELEVATION_HEIGHT, elevationOf, elevationWidth, round1, uprightOf } from "./sheet-scale.ts";
 
 export type FaceElevationProps = {
   readonly formSet: FormSet;
@@ -13,18 +13,19 @@ export type FaceElevationProps = {
   readonly units: Units;
   /** Of the drawing, in pixels; give its neighbours the same. */
   readonly height?: number;
+  /** Its place inside a larger drawing. */
+  readonly x?: number;
 };
 
 const LEAST_BAR = 3.5;
 
 /** One face from outside: sheets, timbers and cleats, and every clamp with its height above the foot. */
-export function FaceElevation({ formSet, face, units, height = 440 }: FaceElevationProps) {
+export function FaceElevation({ formSet, face, units, height = ELEVATION_HEIGHT, x }: FaceElevationProps) {
   const elevation = elevationOf(formSet, face);
   if (!elevation) return null;
   const { bounds } = elevation;
   const upright = uprightOf(elevation, height);
-  const left = units === "us" ? 108 : 76;
-  const right = units === "us" ? 84 : 66;
+  const { left } = besideForm(units);
   const toX = (x: number): number => left + (x - bounds.x) * upright.scale;
   const box = (rect: Rect) => ({ x: round1(toX(rect.x)), y: round1(upright.toY(rect.y + rect.h)), width: round1(rect.w * upright.scale), height: round1(rect.h * upright.scale) });
   const ply = outlineOf(elevation.ply);
@@ -38,8 +39,9 @@ export function FaceElevation({ formSet, face, units, height = 440 }: FaceElevat
     <Drawing
       title={`Elevation of face ${face}`}
       description={`${heights.length} clamps; their centres above the foot of the form: ${heights.join(", ")}. Form height ${lengthFigure(formSet.formHeight, units)}.`}
-      width={Math.ceil(left + bounds.w * upright.scale + right)}
+      width={elevationWidth(elevation, height, units)}
       height={height}
+      {...(x === undefined ? {} : { x })}
     >
       {elevation.ply.map((rect, index) => <rect key={index} {...box(rect)} className="fill-ply stroke-ink" strokeWidth={1.2} />)}
       {elevation.timbers.map(({ rect }, index) => <rect key={index} {...box(rect)} className="fill-sheet stroke-ink" strokeWidth={0.8} />)}

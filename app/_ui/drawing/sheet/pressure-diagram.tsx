@@ -2,7 +2,7 @@ import type { FormSet } from "#lib/trade/shutter/form-set.ts";
 import type { FaceName } from "#lib/trade/shutter/shutter-rule.ts";
 import { quantityText, type Units } from "../../value/format-quantity.ts";
 import { Drawing } from "./drawing.tsx";
-import { elevationOf, round1, uprightOf } from "./sheet-scale.ts";
+import { ELEVATION_HEIGHT, elevationOf, PRESSURE_WIDTH, round1, uprightOf } from "./sheet-scale.ts";
 import { spread } from "./spread.ts";
 
 export type PressureDiagramProps = {
@@ -11,14 +11,15 @@ export type PressureDiagramProps = {
   readonly face: FaceName;
   readonly units: Units;
   readonly height?: number;
+  /** Its place inside a larger drawing. */
+  readonly x?: number;
 };
 
-const WIDTH = 176;
 const ZERO = 12;
 const FULL = 92;
 
 /** The pressure of the fresh concrete over the height, at the scale of the elevation beside it. */
-export function PressureDiagram({ formSet, face, units, height = 440 }: PressureDiagramProps) {
+export function PressureDiagram({ formSet, face, units, height = ELEVATION_HEIGHT, x }: PressureDiagramProps) {
   const elevation = elevationOf(formSet, face);
   if (!elevation) return null;
   const { pressure } = formSet;
@@ -36,8 +37,9 @@ export function PressureDiagram({ formSet, face, units, height = 440 }: Pressure
     <Drawing
       title="Pressure of the fresh concrete"
       description={`From 0 at the top of the concrete to ${quantityText(pressure.limit, "kPa", units)} at the foot; ${pressure.edition}.`}
-      width={WIDTH}
+      width={PRESSURE_WIDTH}
       height={height}
+      {...(x === undefined ? {} : { x })}
     >
       <path d={`M${ZERO} ${round1(head)}${corners.map(({ x, y }) => `L${round1(x)} ${round1(y)}`).join("")}L${ZERO} ${round1(foot)}z`} className="fill-accent-wash stroke-ink" strokeWidth={1.2} />
       {elevation.clamps.map((clamp) => <Thrust key={clamp.height} y={upright.toY(clamp.height)} to={edgeAt(corners, upright.toY(clamp.height))} />)}

@@ -1,5 +1,6 @@
 import type { FaceElevation, FormSet } from "#lib/trade/shutter/form-set.ts";
 import type { FaceName } from "#lib/trade/shutter/shutter-rule.ts";
+import type { Units } from "../../value/format-quantity.ts";
 
 /** Height above the foot of the form, in millimetres, to a place on the drawing; the same for every drawing beside it. */
 export type Upright = { readonly height: number; readonly scale: number; readonly toY: (heightMm: number) => number };
@@ -11,6 +12,18 @@ export function uprightOf({ bounds }: FaceElevation, height: number): Upright {
   const scale = (height - ABOVE - BELOW) / Math.max(bounds.h, 1);
   return { height, scale, toY: (heightMm) => height - BELOW - (heightMm - bounds.y) * scale };
 }
+
+/** Room beside the form for running dimensions to its left and notes to its right. */
+export const besideForm = (units: Units): { readonly left: number; readonly right: number } =>
+  units === "us" ? { left: 124, right: 84 } : { left: 76, right: 66 };
+
+export function elevationWidth(elevation: FaceElevation, height: number, units: Units): number {
+  const { left, right } = besideForm(units);
+  return Math.ceil(left + elevation.bounds.w * uprightOf(elevation, height).scale + right);
+}
+
+export const ELEVATION_HEIGHT = 440;
+export const PRESSURE_WIDTH = 176;
 
 export const elevationOf = (formSet: FormSet, face: FaceName): FaceElevation | undefined =>
   formSet.elevations.find((elevation) => elevation.face === face);

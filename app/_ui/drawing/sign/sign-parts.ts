@@ -78,7 +78,7 @@ function crossOf({ w, h, t }: SignShape): string {
 function flagOf({ w, h, t }: SignShape): string {
   const right = w / 2 + t * (1 + BAR_REACH);
   const top = -h / 2 - t * (1 + BAR_REACH);
-  const side = Math.max(7.5, t * 3.8);
+  const side = Math.max(t * 3.8, Math.min(7.5, t * 4.4));
   return `M${n(right)} ${n(top)}v${n(side)}L${n(right - side)} ${n(top)}z`;
 }
 

@@ -1,0 +1,83 @@
+"use client";
+
+import { useMemo } from "react";
+import type { RecordAnswer } from "#lib/contracts/progress.ts";
+import { undoOf } from "#lib/trade/progress/site-event.ts";
+import type { Plumbing } from "#lib/trade/progress/stages.ts";
+import { expectedSign, type ExpectedSign, type SignState } from "./outbox/expected-sign.ts";
+import type { Draft, KeptEvent, KeptItem } from "./outbox/kept-item.ts";
+import { makeEventId, randomBytes } from "./outbox/make-event-ids.ts";
+import { makeItems, mergeAnswers } from "./outbox/make-items.ts";
+import { outbox } from "./outbox.ts";
+import { useOutbox } from "./use-outbox.ts";
+
+export type TickOutcome =
+  | { readonly where: "sent"; readonly ids: readonly string[]; readonly answer: RecordAnswer }
+  | { readonly where: "saved-on-phone"; readonly ids: readonly string[] };
+
+export type TicksInput = {
+  readonly projectId: string;
+  readonly personId: string;
+  readonly personName?: string;
+  /** The project's setting; decides what *poured* implies before the server has answered. */
+  readonly plumbing?: Plumbing;
+};
+
+export type Ticks = {
+  /** Saves on the phone, then sends. Never throws for want of reception. */
+  readonly tick: (drafts: readonly Draft[]) => Promise<TickOutcome>;
+  /** Takes back what `tick` recorded, given its ids, wherever it has got to. */
+  readonly undo: (ids: readonly string[]) => Promise<TickOutcome>;
+  /** Answers the question for entries that came back as needs-reason. */
+  readonly giveReason: (ids: readonly string[], reason: string) => Promise<TickOutcome>;
+  /** Forgets entries that were not taken. */
+  readonly drop: (ids: readonly string[]) => Promise<void>;
+  /** Entries of this project waiting on this phone. */
+  readonly pending: readonly KeptItem[];
+  /** The sign to draw for a column, what waits on this phone counted in. */
+  readonly expect: (column: SignState & { readonly id: string }) => ExpectedSign;
+};
+
+/** So long a screen waits for an answer before it says that the entry is saved; sending goes on. */
+const PATIENCE_MS = 4_000;
+
+const pause = (ms: number) => new Promise<void>((resolve) => void setTimeout(resolve, ms));
+
+async function sendAndSee(ids: readonly string[]): Promise<TickOutcome> {
+  await Promise.race([outbox().flush(), pause(PATIENCE_MS)]);
+  const answers = ids.map(outbox().answerTo);
+  const known = answers.filter((answer) => answer !== undefined);
+  return known.length < ids.length ? { where: "saved-on-phone", ids } : { where: "sent", ids, answer: mergeAnswers(known, ids) };
+}
+
+/** Entries that never left are struck out; for the others a withdrawal follows them. */
+async function undoAll(ids: readonly string[], record: (drafts: readonly Draft[]) => Promise<TickOutcome>): Promise<TickOutcome> {
+  const items = outbox().read().items.filter((item) => ids.includes(item.event.id));
+  const unsent = items.filter(({ standing, tries }) => standing === "asks" || standing === "refused" || (standing === "waiting" && tries === 0));
+  await outbox().drop(unsent.map((item) => item.event.id));
+  const gone = items.filter((item) => !unsent.includes(item));
+  return record(gone.map(({ event, about }) => ({ ...undoOf(event), about })));
+}
+
+export function useTicks({ projectId, personId, personName = "", plumbing = "during-pour" }: TicksInput): Ticks {
+  const { items } = useOutbox(personId);
+  const acts = useMemo(() => {
+    const tick = async (drafts: readonly Draft[]): Promise<TickOutcome> => {
+      const made = makeItems(drafts, { projectId, personId, personName }, () => Date.now(), (at) => makeEventId(at, randomBytes));
+      await outbox().add(made);
+      return sendAndSee(made.map((item) => item.event.id));
+    };
+    const giveReason = async (ids: readonly string[], reason: string): Promise<TickOutcome> => {
+      await outbox().giveReason(ids, reason);
+      return sendAndSee(ids);
+    };
+    return { tick, giveReason, undo: (ids: readonly string[]) => undoAll(ids, tick), drop: (ids: readonly string[]) => outbox().drop(ids) };
+  }, [projectId, personId, personName]);
+  return useMemo(() => {
+    const pending = items.filter((item) => item.standing === "waiting" && item.projectId === projectId && item.personId === personId);
+    const byColumn = Map.groupBy(pending.map((item) => item.event), (event) => event.columnId);
+    const none: readonly KeptEvent[] = [];
+    const expect: Ticks["expect"] = ({ id, done, flagged }) => expectedSign({ done, flagged }, id, byColumn.get(id) ?? none, plumbing);
+    return { ...acts, pending, expect };
+  }, [acts, items, projectId, personId, plumbing]);
+}
