@@ -1,0 +1,22 @@
+import { defineConfig, devices } from "@playwright/test";
+import { chromiumFlags, findChromium } from "./tests/support/chromium.ts";
+
+// The set-up names the browser and the address before any journey starts; each worker reads this file again.
+const executablePath = process.env["E2E_URL"] ? process.env["CHROMIUM_PATH"] : findChromium();
+
+export default defineConfig({
+  testDir: "tests/e2e",
+  globalSetup: "./tests/support/browser-setup.ts",
+  forbidOnly: true,
+  retries: 0,
+  workers: 2,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: [["list"]],
+  use: {
+    ...devices["Desktop Chrome"],
+    baseURL: process.env["E2E_URL"],
+    trace: "retain-on-failure",
+    launchOptions: { ...(executablePath ? { executablePath } : {}), args: [...chromiumFlags] },
+  },
+});
