@@ -27,11 +27,12 @@ export const changeColumnInput = z.object({
   reason: optionalLine(300),
 });
 
-/** Size and height of every column of a mark on one lift. */
+/** Size and height of every column of a mark on one lift, or on that lift and all above it. */
 export const changeMarkOnLevelInput = z.object({
   projectId: id,
   markId: id,
   fromLevelId: id,
+  andAbove: z.boolean().default(false),
   ...section,
   headedBy: z.enum(["slab", "beam"]),
   formHeightMm: heightMm,

@@ -60,10 +60,13 @@ export const saveGridLinesInput = z.object({
   gridLines: z.array(gridLine).max(600, "Not more than 600 grid lines."),
 });
 
+/** A side of a column; tenths of a millimetre, so that 12 in. stays 304.8 mm. */
+const side = between(100, 3000, "Size in mm").transform((value) => Math.round(value * 10) / 10);
+
 export const section = {
   shape: z.enum(["rectangle", "circle"]),
-  widthMm: wholeMm(100, 3000),
-  depthMm: wholeMm(100, 3000),
+  widthMm: side,
+  depthMm: side,
 };
 const mark = z.object({ id: id.optional(), name: line(40), ...section });
 export const saveMarksInput = z.object({ projectId: id, marks: z.array(mark).max(2000, "Not more than 2,000 marks.") });

@@ -68,7 +68,7 @@ export const pourConditions = z.object({
   selfCompacting: z.boolean(),
   externalVibration: z.boolean(),
   placing: z.enum(["from-top", "pumped-from-base"]),
-  pourHeight: between(0.1, 30, "Pour height in m").nullable(),
+  pourHeight: wholeMm(100, 30_000).nullable(),
 });
 
 export const clampKindInput = z

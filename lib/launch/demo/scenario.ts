@@ -57,6 +57,7 @@ export const WHARF: Site = {
 };
 
 const inches = (value: number): number => Math.round(value * 25.4);
+const side = (value: number): number => Math.round(value * 254) / 10;
 export const CLINIC: Site = {
   project: {
     name: "Osierfield Clinic", site: "220 Withy Road, Osierfield", timeZone: "America/Chicago", units: "us",
@@ -69,7 +70,7 @@ export const CLINIC: Site = {
   ],
   alongX: [["1", 0], ["2", inches(300)], ["3", inches(600)], ["4", inches(912)], ["5", inches(1212)]],
   alongY: [["A", 0], ["B", inches(324)]],
-  marks: { P1: ["rectangle", inches(18), inches(18)], P2: ["rectangle", inches(14), inches(26)] },
+  marks: { P1: ["rectangle", side(18), side(18)], P2: ["rectangle", side(14), side(26)] },
   markAt: (column) => (column === 0 || column === 4 ? "P1" : "P2"),
-  shrinks: [{ mark: "P2", fromLevel: "2nd floor", size: ["rectangle", inches(14), inches(22)] }],
+  shrinks: [{ mark: "P2", fromLevel: "2nd floor", size: ["rectangle", side(14), side(22)] }],
 };

@@ -2,7 +2,7 @@ import "server-only";
 import { addColumnsInput, changeColumnInput, changeMarkOnLevelInput, removeColumnsInput } from "#lib/contracts/columns.ts";
 import { brokenRule, conflict, invalid, notFound, ok, type Problem } from "#lib/kernel/result.ts";
 import { hasDone } from "#lib/trade/progress/stages.ts";
-import { splitGridRef } from "#lib/trade/schedule/grid-names.ts";
+import { placeKey, splitGridRef } from "#lib/trade/schedule/grid-names.ts";
 import { recordChange } from "../gate/change-line.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { newId } from "../platform/new-id.ts";
@@ -28,10 +28,10 @@ export const addColumns = projectUseCase("columns.addColumns", "column.change", 
   if (!from || !to) return notFound("level");
   if (!mark) return notFound("mark");
   if (to.elevationMm <= from.elevationMm) return brokenRule("level-not-above", { from: from.name, to: to.name });
-  const taken = new Set((await listTaken(scope, from.id)).map((row) => row.gridRef));
+  const taken = new Set((await listTaken(scope, from.id)).map((row) => placeKey(row.gridRef)));
   const problems = input.gridRefs.flatMap((gridRef, index): Problem[] => {
-    const message = taken.has(gridRef) ? `${gridRef} already has a column from ${from.name}.` : null;
-    taken.add(gridRef);
+    const message = taken.has(placeKey(gridRef)) ? `${gridRef} already has a column from ${from.name}.` : null;
+    taken.add(placeKey(gridRef));
     return message === null ? [] : [{ field: `gridRefs.${index}`, message }];
   });
   if (problems.length > 0) return invalid(...problems);
@@ -57,9 +57,13 @@ export const changeColumn = projectUseCase("columns.changeColumn", "column.chang
   return ok(null);
 });
 
-/** Size and height of a mark on one lift; columns already stood keep theirs, and are counted in the answer. */
+/** Size and height of a mark on one lift or from it up; columns already stood keep theirs, and are counted in the answer. */
 export const changeMarkOnLevel = projectUseCase("columns.changeMarkOnLevel", "column.change", changeMarkOnLevelInput, async (scope, input) => {
-  const columns = await listColumnsOf(scope, { markId: input.markId, fromLevelId: input.fromLevelId });
+  const levels = await listLevels(scope);
+  const start = levels.findIndex((level) => level.id === input.fromLevelId);
+  if (start < 0) return notFound("level");
+  const fromLevelIds = levels.slice(start, input.andAbove ? undefined : start + 1).map((level) => level.id);
+  const columns = await listColumnsOf(scope, { markId: input.markId, fromLevelIds });
   const open = columns.filter((column) => !hasDone(column.done, "stood"));
   if (columns.length === 0) return notFound("column");
   const next = { ...sized(input), headedBy: input.headedBy, formHeightMm: input.formHeightMm };

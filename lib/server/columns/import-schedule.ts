@@ -55,7 +55,7 @@ async function takeIn(scope: ProjectScope, preview: SchedulePreview): Promise<st
   await addSetUpRows(scope, {
     levels: create.levels.map((level) => ({ id: newId(), name: level.name, elevationMm: Math.round(level.elevation_mm) })),
     gridLines: spaceGridLines(await listGridLines(scope), create.gridLines),
-    marks: create.marks.map((mark) => ({ id: newId(), name: mark.name, shape: mark.shape, widthMm: Math.round(mark.width_mm), depthMm: Math.round(mark.depth_mm) })),
+    marks: create.marks.map((mark) => ({ id: newId(), name: mark.name, shape: mark.shape, widthMm: mark.width_mm, depthMm: mark.depth_mm })),
   });
 
   const levelIds = new Map((await listLevels(scope)).map((level) => [nameKey(level.name), level.id]));
@@ -69,7 +69,7 @@ async function takeIn(scope: ProjectScope, preview: SchedulePreview): Promise<st
   const rows = create.columns.map((lift) => ({
     id: newId(), gridRef: lift.gridRef, markId: idIn(markIds, lift.mark), ...placeOnGrid(lift.gridRef, gridLines),
     fromLevelId: idIn(levelIds, lift.fromLevel), toLevelId: idIn(levelIds, lift.toLevel), shape: lift.shape,
-    widthMm: Math.round(lift.width_mm), depthMm: Math.round(lift.depth_mm), headedBy: "slab", formHeightMm: null,
+    widthMm: lift.width_mm, depthMm: lift.depth_mm, headedBy: "slab", formHeightMm: null,
     concrete: lift.concrete, mainBars: lift.mainBars, remarks: lift.remarks,
   }));
   await addColumnRows(scope, rows);
@@ -84,8 +84,8 @@ function toPatch(id: string, changes: readonly ColumnChange[], markId: (name: st
     if (what === "mark") patch.markId = markId(String(to));
     else if (what === "toLevel") patch.toLevelId = levelId(String(to));
     else if (what === "shape") patch.shape = String(to);
-    else if (what === "width") patch.widthMm = Math.round(Number(to));
-    else patch.depthMm = Math.round(Number(to));
+    else if (what === "width") patch.widthMm = Number(to);
+    else patch.depthMm = Number(to);
   }
   return patch;
 }

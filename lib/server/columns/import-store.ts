@@ -55,7 +55,7 @@ export async function patchColumns(scope: ProjectScope, patches: readonly Column
     update column_lift set mark_id = coalesce(p."markId", mark_id), shape = coalesce(p.shape, column_lift.shape),
       width_mm = coalesce(p."widthMm", width_mm), depth_mm = coalesce(p."depthMm", depth_mm),
       to_level_id = coalesce(p."toLevelId", to_level_id), version = version + 1
-    from jsonb_to_recordset(${JSON.stringify(patches)}::jsonb) as p(id uuid, "markId" uuid, shape text, "widthMm" int, "depthMm" int, "toLevelId" uuid)
+    from jsonb_to_recordset(${JSON.stringify(patches)}::jsonb) as p(id uuid, "markId" uuid, shape text, "widthMm" float8, "depthMm" float8, "toLevelId" uuid)
     where company_id = ${scope.companyId}::uuid and project_id = ${scope.projectId}::uuid and column_lift.id = p.id`;
 }
 

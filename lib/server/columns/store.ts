@@ -37,7 +37,7 @@ export async function addColumnRows(scope: ProjectScope, rows: readonly NewColum
     select ${scope.companyId}::uuid, ${scope.projectId}::uuid, id, "markId", "gridRef", "gridXId", "gridYId", "fromLevelId",
       "toLevelId", shape, "widthMm", "depthMm", "formHeightMm", "headedBy", concrete, "mainBars", remarks
     from jsonb_to_recordset(${JSON.stringify(rows)}::jsonb) as c(id uuid, "markId" uuid, "gridRef" text, "gridXId" uuid,
-      "gridYId" uuid, "fromLevelId" uuid, "toLevelId" uuid, shape text, "widthMm" int, "depthMm" int, "formHeightMm" int,
+      "gridYId" uuid, "fromLevelId" uuid, "toLevelId" uuid, shape text, "widthMm" float8, "depthMm" float8, "formHeightMm" int,
       "headedBy" text, concrete text, "mainBars" text, remarks text)`;
 }
 
@@ -60,12 +60,12 @@ export async function changeColumnRow(scope: ProjectScope, columnId: string, ver
   return changed.count === 1;
 }
 
-export const listColumnsOf = (scope: ProjectScope, where: { markId?: string; fromLevelId?: string; ids?: readonly string[] }) =>
+export const listColumnsOf = (scope: ProjectScope, where: { markId?: string; fromLevelIds?: readonly string[]; ids?: readonly string[] }) =>
   scope.tx.column.findMany({
     where: {
       ...within(scope), removedAt: null,
       ...(where.markId === undefined ? {} : { markId: where.markId }),
-      ...(where.fromLevelId === undefined ? {} : { fromLevelId: where.fromLevelId }),
+      ...(where.fromLevelIds === undefined ? {} : { fromLevelId: { in: [...where.fromLevelIds] } }),
       ...(where.ids === undefined ? {} : { id: { in: [...where.ids] } }),
     },
     select: { id: true, gridRef: true, done: true },

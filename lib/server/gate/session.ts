@@ -41,12 +41,8 @@ export function sessionOptions(signIn: SignIn): NextAuthOptions {
       }),
     ],
     callbacks: {
-      jwt: ({ token, user, trigger, session }) => {
-        if (user) Object.assign(token, callerOf(user as Claims));
-        // Only the epoch may follow a password change, and the gate compares it with the person's row anyway.
-        const epoch = trigger === "update" ? (session as Claims | undefined)?.sessionEpoch : undefined;
-        return typeof epoch === "number" ? { ...token, sessionEpoch: epoch } : token;
-      },
+      // The epoch is taken from a sign-in alone: a session that could name its own would outlive the change meant to end it.
+      jwt: ({ token, user }) => (user ? Object.assign(token, callerOf(user as Claims)) : token),
       session: ({ session, token }) => ({ ...session, caller: callerOf(token as Claims) }),
     },
   };

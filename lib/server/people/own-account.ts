@@ -11,7 +11,7 @@ export const getOwnAccount = companyUseCase("people.getOwnAccount", "account.kee
   return ok({ ...scope.member, email, companyId: scope.companyId, companyName: await companyName(scope) });
 });
 
-/** Ends every other session of this person; the answer lets the caller's own go on. */
+/** Ends every session of this person, this one included: the page signs in again with the new password. */
 export const changePassword = companyUseCase(
   "people.changePassword",
   "account.keep",

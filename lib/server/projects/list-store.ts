@@ -18,7 +18,7 @@ const LISTS = {
   },
   mark: {
     table: "column_mark",
-    columns: { name: "text", shape: "text", width_mm: "int", depth_mm: "int" },
+    columns: { name: "text", shape: "text", width_mm: "float8", depth_mm: "float8" },
     passing: `name = E'\\x01' || id::text`,
   },
 } as const satisfies Record<string, ListShape>;

@@ -17,7 +17,7 @@ const asDate = (day: string | null): Date | null => (day === null ? null : new D
 export const listProjects = companyUseCase("projects.listProjects", "project.read", nothing, async (scope) =>
   ok(
     (await listProjectRows(scope)).map(({ project, counts }) => ({
-      id: project.id, name: project.name, site: project.site, isArchived: project.archivedAt !== null,
+      id: project.id, name: project.name, site: project.site, units: project.units === "us" ? ("us" as const) : ("metric" as const), isArchived: project.archivedAt !== null,
       counts: counts.map(({ done, count, flagged }) => ({ done, count, flagged })),
     })),
   ),

@@ -10,8 +10,8 @@ CREATE TABLE "column_lift" (
     "from_level_id" UUID NOT NULL,
     "to_level_id" UUID NOT NULL,
     "shape" TEXT NOT NULL,
-    "width_mm" INTEGER NOT NULL,
-    "depth_mm" INTEGER NOT NULL,
+    "width_mm" DOUBLE PRECISION NOT NULL,
+    "depth_mm" DOUBLE PRECISION NOT NULL,
     "form_height_mm" INTEGER,
     "headed_by" TEXT NOT NULL DEFAULT 'slab',
     "concrete" TEXT,
@@ -162,8 +162,8 @@ CREATE TABLE "column_mark" (
     "id" UUID NOT NULL,
     "name" TEXT NOT NULL,
     "shape" TEXT NOT NULL,
-    "width_mm" INTEGER NOT NULL,
-    "depth_mm" INTEGER NOT NULL,
+    "width_mm" DOUBLE PRECISION NOT NULL,
+    "depth_mm" DOUBLE PRECISION NOT NULL,
 
     CONSTRAINT "column_mark_pkey" PRIMARY KEY ("company_id","project_id","id")
 );
