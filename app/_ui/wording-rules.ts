@@ -47,4 +47,8 @@ export const RULE_WORDING: Readonly<Record<string, Wording>> = {
     title: "{column} is stood already.",
     todo: "Give a reason for changing it now, and tell the crew.",
   },
+  "not-reached": {
+    title: "The server was not reached.",
+    todo: "Your entries are still here. Check the connection and send them again.",
+  },
 };
