@@ -1,7 +1,7 @@
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 import "./globals.css";
-import { LinkRouter } from "./_ui/page/link-router.tsx";
+import { LinkRouter } from "#app/_ui/page/link-router.tsx";
 
 export const metadata: Metadata = {
   title: { default: "Shutterwright", template: "%s · Shutterwright" },

@@ -1,5 +1,5 @@
 import type { FindingCode } from "#lib/trade/progress/finding.ts";
-import { instantWords } from "./value/time-words.ts";
+import { instantWords } from "#app/_ui/value/time-words.ts";
 import { fillIn } from "./wording.ts";
 import type { Wording } from "./wording-rules.ts";
 

@@ -3,8 +3,8 @@
 import { startTransition, type FormEvent, type ReactNode } from "react";
 import { Form } from "react-aria-components";
 import type { Failure } from "#lib/kernel/result.ts";
-import { FailureNotice } from "../message/failure-notice.tsx";
-import { FormProblems, problemsByField } from "../message/form-problems.tsx";
+import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
+import { FormProblems, problemsByField } from "#app/_ui/message/form-problems.tsx";
 
 export type FieldFormProps = {
   /** A server action, or the dispatch of `useActionState`. */

@@ -2,8 +2,8 @@
 
 import { useContext, useState } from "react";
 import { FormValidationContext, Input, TextField } from "react-aria-components";
-import { parseLength } from "../value/feet-inches.ts";
-import { quantityText, type Units } from "../value/format-quantity.ts";
+import { parseLength } from "#app/_ui/value/feet-inches.ts";
+import { quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
 import { boxLook, FIELD, refusalOf, type FieldProps } from "./field-look.ts";
 import { FieldLabel, FieldNotes } from "./field-notes.tsx";
 

@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import type { CautionKey } from "#lib/trade/shutter/form-set.ts";
-import { CAUTION_WORDING } from "../wording-cautions.ts";
+import { CAUTION_WORDING } from "#app/_ui/wording-cautions.ts";
 
 export type CautionProps = {
   /** The number the caution belongs to: "clamp layout", "pour rate", "strip time". */

@@ -1,5 +1,5 @@
 import type { Failure } from "#lib/kernel/result.ts";
-import { wordFailure } from "../wording.ts";
+import { wordFailure } from "#app/_ui/wording.ts";
 import { Notice } from "./notice.tsx";
 
 export type FailureNoticeProps = { readonly failure: Failure };

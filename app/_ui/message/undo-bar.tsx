@@ -1,7 +1,7 @@
 "use client";
 
 import { useEffect, useRef, useState } from "react";
-import { Button } from "../control/button.tsx";
+import { Button } from "#app/_ui/control/button.tsx";
 
 export type UndoBarProps = {
   /** Changes with every new action, so that the time starts again. */

@@ -1,7 +1,7 @@
 import { memo } from "react";
-import { signParts } from "../sign/sign-parts.ts";
-import { SignPaths } from "../sign/sign-paths.tsx";
-import { signWords } from "../sign/sign-words.ts";
+import { signParts } from "#app/_ui/drawing/sign/sign-parts.ts";
+import { SignPaths } from "#app/_ui/drawing/sign/sign-paths.tsx";
+import { signWords } from "#app/_ui/drawing/sign/sign-words.ts";
 import type { PlanColumn } from "./plan-model.ts";
 
 export type PlanMarkProps = {

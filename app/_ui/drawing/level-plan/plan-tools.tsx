@@ -1,4 +1,4 @@
-import { Button } from "../../control/button.tsx";
+import { Button } from "#app/_ui/control/button.tsx";
 import type { PlanViewState } from "./use-plan-view.ts";
 
 export type PlanToolsProps = { readonly plan: PlanViewState; readonly picked: number; readonly onClear: () => void };
@@ -9,8 +9,8 @@ export function PlanTools({ plan, picked, onClear }: PlanToolsProps) {
       <Button aria-label="Larger" onPress={plan.zoomIn}>+</Button>
       <Button aria-label="Smaller" isDisabled={plan.isFitted} onPress={plan.zoomOut}>−</Button>
       <Button isDisabled={plan.isFitted} onPress={plan.fit}>Show all</Button>
-      <p role="status" className="ml-auto text-sm font-semibold">{picked === 0 ? "" : picked === 1 ? "1 column picked" : `${picked} columns picked`}</p>
-      {picked > 0 ? <Button onPress={onClear}>Pick none</Button> : null}
+      <p role="status" className="ml-auto text-sm font-semibold">{picked === 0 ? "None picked" : picked === 1 ? "1 column picked" : `${picked} columns picked`}</p>
+      <Button isDisabled={picked === 0} onPress={onClear}>Pick none</Button>
     </div>
   );
 }

@@ -21,7 +21,7 @@ export type PlanViewState = {
 
 /** Where the plan is looked at from: fits until someone zooms, follows the width of its place. */
 export function usePlanView(bounds: Bounds, box: RefObject<HTMLElement | null>): PlanViewState {
-  const [width, setWidth] = useState(800);
+  const width = useWidth(box);
   const [chosen, setChosen] = useState<PlanView | null>(null);
   const frame = useMemo(() => {
     const tall = (width * (bounds.top - bounds.bottom)) / Math.max(bounds.right - bounds.left, 1);
@@ -31,14 +31,6 @@ export function usePlanView(bounds: Bounds, box: RefObject<HTMLElement | null>):
   const view = chosen ?? fitted;
   const latest = useRef({ view, frame, bounds, least: fitted.scale });
   useEffect(() => { latest.current = { view, frame, bounds, least: fitted.scale }; });
-
-  useEffect(() => {
-    const element = box.current;
-    if (!element) return;
-    const watch = new ResizeObserver(() => setWidth(Math.max(240, element.clientWidth)));
-    watch.observe(element);
-    return () => watch.disconnect();
-  }, [box]);
 
   const actions = useMemo(() => {
     const change = (next: (view: PlanView) => PlanView) => {
@@ -62,4 +54,16 @@ export function usePlanView(bounds: Bounds, box: RefObject<HTMLElement | null>):
   }, []);
   const wasDragged = usePlanGestures(box, actions, chosen !== null);
   return { view, frame, isFitted: chosen === null, fit: actions.fit, zoomIn: actions.zoomIn, zoomOut: actions.zoomOut, show: actions.show, wasDragged };
+}
+
+function useWidth(box: RefObject<HTMLElement | null>): number {
+  const [width, setWidth] = useState(800);
+  useEffect(() => {
+    const element = box.current;
+    if (!element) return;
+    const watch = new ResizeObserver(() => setWidth(Math.max(240, element.clientWidth)));
+    watch.observe(element);
+    return () => watch.disconnect();
+  }, [box]);
+  return width;
 }

@@ -1,6 +1,6 @@
 import type { FaceElevation as Elevation, FormSet, Rect } from "#lib/trade/shutter/form-set.ts";
 import type { FaceName } from "#lib/trade/shutter/shutter-rule.ts";
-import { lengthFigure, type Units } from "../../value/format-quantity.ts";
+import { lengthFigure, type Units } from "#app/_ui/value/format-quantity.ts";
 import { DimensionLine } from "./dimension-line.tsx";
 import { Drawing } from "./drawing.tsx";
 import { JointNotes } from "./joint-notes.tsx";

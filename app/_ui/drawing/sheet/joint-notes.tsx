@@ -1,5 +1,5 @@
 import type { Rect } from "#lib/trade/shutter/form-set.ts";
-import { lengthFigure, type Units } from "../../value/format-quantity.ts";
+import { lengthFigure, type Units } from "#app/_ui/value/format-quantity.ts";
 import { round1 } from "./sheet-scale.ts";
 import { spread } from "./spread.ts";
 

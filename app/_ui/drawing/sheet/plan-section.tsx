@@ -1,7 +1,7 @@
 import { useId } from "react";
 import type { FormSet, PlanGeometry, Rect } from "#lib/trade/shutter/form-set.ts";
 import type { FaceName } from "#lib/trade/shutter/shutter-rule.ts";
-import { lengthFigure, type Units } from "../../value/format-quantity.ts";
+import { lengthFigure, type Units } from "#app/_ui/value/format-quantity.ts";
 import { DimensionLine, standsOut } from "./dimension-line.tsx";
 import { Drawing } from "./drawing.tsx";
 import { round1 } from "./sheet-scale.ts";

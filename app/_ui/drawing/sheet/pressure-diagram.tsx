@@ -1,6 +1,6 @@
 import type { FormSet } from "#lib/trade/shutter/form-set.ts";
 import type { FaceName } from "#lib/trade/shutter/shutter-rule.ts";
-import { quantityText, type Units } from "../../value/format-quantity.ts";
+import { quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
 import { Drawing } from "./drawing.tsx";
 import { ELEVATION_HEIGHT, elevationOf, PRESSURE_WIDTH, round1, uprightOf } from "./sheet-scale.ts";
 import { spread } from "./spread.ts";

@@ -1,6 +1,6 @@
 import type { FaceElevation, FormSet } from "#lib/trade/shutter/form-set.ts";
 import type { FaceName } from "#lib/trade/shutter/shutter-rule.ts";
-import type { Units } from "../../value/format-quantity.ts";
+import type { Units } from "#app/_ui/value/format-quantity.ts";
 
 /** Height above the foot of the form, in millimetres, to a place on the drawing; the same for every drawing beside it. */
 export type Upright = { readonly height: number; readonly scale: number; readonly toY: (heightMm: number) => number };
