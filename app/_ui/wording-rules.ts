@@ -51,4 +51,8 @@ export const RULE_WORDING: Readonly<Record<string, Wording>> = {
     title: "The server was not reached.",
     todo: "Your entries are still here. Check the connection and send them again.",
   },
+  "nothing-to-import": {
+    title: "There is nothing to import.",
+    todo: "Every row is refused or known already. Correct the rows named in the preview and load the file again.",
+  },
 };
