@@ -12,7 +12,7 @@ function withQuery(path: string, query: Query = {}): string {
 const project = (projectId: string): string => `/projects/${encodeURIComponent(projectId)}`;
 
 export const paths = {
-  signIn: (next?: string) => withQuery("/sign-in", { next }),
+  signIn: (next?: string, query?: Query) => withQuery("/sign-in", { next, ...query }),
   found: () => "/found",
   invitation: (token: string) => `/invitation/${encodeURIComponent(token)}`,
 
