@@ -1,3 +1,4 @@
+import { kN } from "#lib/kernel/units.ts";
 import type { KilonewtonMetres, Kilonewtons, Metres } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
@@ -123,26 +124,25 @@ function solveBeam(beam: BeamInput): BeamAnswer {
     moments[index + 1] = (2 * (slopes[index] ?? 0) + 4 * (slopes[index + 1] ?? 0)) / l + span.fixedEnd;
   });
   moments[supports.length - 1] = endMoment;
-  const reactions = supports.map(() => 0);
-  const add = (index: number, value: number) => (reactions[index] = (reactions[index] ?? 0) + value);
+  const reactions = new Float64Array(supports.length);
   const stretches: BeamStretch[] = [];
   if (first > 0) stretches.push(startOverhang(pieces, start, slopes[0] ?? 0, stiffness));
-  add(0, start.load);
+  reactions[0] = start.load;
   spans.forEach((span, index) => {
     const l = span.to - span.from;
     const fromMoment = moments[index] ?? 0;
     const shear = ((moments[index + 1] ?? 0) - fromMoment + span.load * l - span.firstMoment) / l;
-    add(index, shear);
-    add(index + 1, span.load - shear);
+    reactions[index] = (reactions[index] ?? 0) + shear;
+    reactions[index + 1] = span.load - shear;
     const state = march(pieces, span.from, span.to, fromMoment, shear, slopes[index] ?? 0, 0);
     stretches.push(toStretch(span, false, state, shear, span.load - shear, stiffness));
   });
-  add(supports.length - 1, end.load);
+  reactions[supports.length - 1] = (reactions[supports.length - 1] ?? 0) + end.load;
   if (last < length) {
     const state = march(pieces, last, length, endMoment, end.load, slopes[supports.length - 1] ?? 0, 0);
     stretches.push(toStretch(end, true, state, end.load, 0, stiffness));
   }
-  return { reactions: reactions as Kilonewtons[], supportMoments: moments as KilonewtonMetres[], stretches };
+  return { reactions: Array.from(reactions, kN), supportMoments: moments as KilonewtonMetres[], stretches };
 }
 
 /** A free start has unknown slope and drop: march once from zero, then put it back onto the support. */

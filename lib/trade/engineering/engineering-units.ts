@@ -26,7 +26,7 @@ export const degF = (value: number): DegreesFahrenheit => value as DegreesFahren
 export const psfToKilopascals = (value: PoundsPerSquareFoot): Kilopascals => (value * KPA_PER_PSF) as Kilopascals;
 
 /** 150 pcf that went through kN/m3 must come back as 150, not a hair above it: the density coefficient steps there. */
-const withoutDust = (value: number): number => Math.round(value * 1e6) / 1e6;
+const withoutDust = (value: number): number => Math.round(value * 1e9) / 1e9;
 export const toPoundsPerCubicFoot = (value: KilonewtonsPerCubicMetre): PoundsPerCubicFoot => pcf(withoutDust(value / KN_PER_M3_PER_PCF));
 export const toFeet = (value: Metres): Feet => ft(withoutDust(value / 0.3048));
 export const toFeetPerHour = (value: MetresPerHour): FeetPerHour => ft_per_h(withoutDust(value / 0.3048));

@@ -1,6 +1,5 @@
-import type { KilonewtonsPerCubicMetre, Kilopascals, Metres } from "#lib/kernel/units.ts";
-import { kPa, m, mm, toMetres } from "#lib/kernel/units.ts";
-import type { Millimetres } from "#lib/kernel/units.ts";
+import { kPa, m, toMetres } from "#lib/kernel/units.ts";
+import type { KilonewtonsPerCubicMetre, Kilopascals, Metres, Millimetres } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
 import { fahrenheit } from "#lib/kernel/us-units.ts";
@@ -46,12 +45,10 @@ export function fullHead(density: KilonewtonsPerCubicMetre, pourHeight: Metres, 
   };
 }
 
-const positive: readonly (keyof PourConditions & ("concreteDensity" | "riseRate"))[] = ["concreteDensity", "riseRate"];
-
 function invalidNumber(pour: PourConditions, form: FormSize): Refusal | null {
   const asked = pour.pourHeight ?? form.height;
   const refuse = (limit: string, given: number, allowed: string) => refusal({ limit, given, allowed, source: "input", message: "Correct the pour conditions." });
-  for (const name of positive) if (!(pour[name] > 0 && Number.isFinite(pour[name]))) return refuse(name, pour[name], "a number over 0");
+  if (!(pour.riseRate > 0 && Number.isFinite(pour.riseRate))) return refuse("rise rate (m/h)", pour.riseRate, "a number over 0");
   if (!(form.height > 0 && Number.isFinite(form.height))) return refuse("form height (mm)", form.height, "a number over 0");
   if (!(asked > 0 && asked <= form.height)) return refuse("pour height (mm)", asked, `over 0 and up to the form height of ${form.height} mm`);
   if (!(pour.concreteDensity >= 15 && pour.concreteDensity <= 40)) return refuse("concrete density (kN/m3)", pour.concreteDensity, "15 to 40 kN/m3");
@@ -92,7 +89,7 @@ function byAci(pour: PourConditions, form: FormSize, pourHeight: Metres): Result
     pourHeight: toFeet(pourHeight),
     chemistry,
   });
-  return answer.ok ? ok({ ...answer.value, limit: psfToKilopascals(answer.value.limit) }) : answer;
+  return answer.ok ? ok({ ...answer.value, limit: kPa(Math.min(psfToKilopascals(answer.value.limit), pour.concreteDensity * pourHeight)) }) : answer;
 }
 
 function byCiria(pour: PourConditions, form: FormSize, pourHeight: Metres): Result<LimitingPressure<Kilopascals>, Refusal> {
@@ -162,5 +159,3 @@ export function pressureAt(envelope: PressureEnvelope, height: Millimetres): Kil
   if (depth <= 0) return kPa(0);
   return kPa(Math.min(1, depth / envelope.liquidDepth) * envelope.limit);
 }
-
-export const pourHeightOf = (envelope: PressureEnvelope): Millimetres => mm(envelope.pourHeight * 1000);

@@ -1,4 +1,3 @@
-import type { Millimetres } from "#lib/kernel/units.ts";
 import { kN, kg, m, mm } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
@@ -6,7 +5,7 @@ import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import { timberCapacity } from "#lib/trade/engineering/backing.ts";
 import type { TimberCapacity } from "#lib/trade/engineering/backing.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
-import { pourHeightOf, pressureEnvelope } from "#lib/trade/engineering/pressure-envelope.ts";
+import { pressureEnvelope } from "#lib/trade/engineering/pressure-envelope.ts";
 import { refusal } from "#lib/trade/engineering/working.ts";
 import type { Refusal } from "#lib/trade/engineering/working.ts";
 import { boxPlan, isAcross, laid, outsideBacking } from "./box-plan.ts";
@@ -141,7 +140,7 @@ function assemble(section: Side, input: ShutterInput, envelope: PressureEnvelope
   const { kind, answer } = clamped;
   const counts = countsOf(strengths);
   const layouts = FACES.map((face) => layOutPanel(section, rule, formHeight, face, counts[face]));
-  const pourHeight: Millimetres = pourHeightOf(envelope);
+  const pourHeight = input.pour.pourHeight ?? formHeight;
   const panels = layouts.map((layout) => layout.panel);
   const checks = [strengths.across, strengths.along].flatMap((pair) => pairChecks(pair, rule, timber, answer.demands, kind));
   return {

@@ -1,0 +1,52 @@
+/**
+ * Uniform-load coefficients of continuous beams, in every table of beams. One and three spans: construction lectures (Allen), week 8, and
+ * Peurifoy and Oberlender, 4th ed. (2010), p. 153; two spans from memory. Printed as fractions: 1/185 and 1/145 are rounded (184.6, 145.3).
+ */
+import { describe, expect, it } from "vitest";
+import { kN_per_m, m } from "#lib/kernel/units.ts";
+import { continuousBeam } from "#lib/trade/engineering/continuous-beam.ts";
+import { kN_m2 } from "#lib/trade/engineering/engineering-units.ts";
+import { spanCoefficients } from "#lib/trade/engineering/span-coefficients.ts";
+
+function beamOf(spans: number, length: number, load: number, stiffness: number) {
+  const answer = continuousBeam({
+    length: m(spans * length),
+    supports: Array.from({ length: spans + 1 }, (_, index) => m(index * length)),
+    load: [{ at: m(0), load: kN_per_m(load) }, { at: m(spans * length), load: kN_per_m(load) }],
+    stiffness: kN_m2(stiffness),
+  });
+  if (!answer.ok) throw new Error(answer.failure.message);
+  return answer.value;
+}
+
+describe("the exact beam gives the tabulated coefficients", () => {
+  it.each([1, 2, 3])("%d equal spans: moment, shear, deflection", (spans) => {
+    const [length, load, stiffness] = [1.37, 8.3, 5.9];
+    const { stretches } = beamOf(spans, length, load, stiffness);
+    const table = spanCoefficients(spans);
+    const largest = (pick: (stretch: (typeof stretches)[number]) => number) => Math.max(...stretches.map(pick));
+    expect(largest((stretch) => stretch.moment) / (load * length ** 2)).toBeCloseTo(table.moment, 6);
+    expect(largest((stretch) => Math.max(stretch.shearFrom, stretch.shearTo)) / (load * length)).toBeCloseTo(table.shear, 6);
+    const deflection = (largest((stretch) => stretch.deflection) * stiffness) / (load * length ** 4);
+    expect(Math.abs(deflection / table.deflection - 1)).toBeLessThanOrEqual(0.003);
+  });
+  it("two spans: reactions 3/8, 10/8, 3/8 of w L", () => {
+    const { reactions } = beamOf(2, 1.3, 7, 1);
+    [3 / 8, 10 / 8, 3 / 8].forEach((share, index) => expect(reactions[index]).toBeCloseTo(share * 7 * 1.3, 9));
+  });
+  it("triangular load on one span: w L2 / (9 sqrt 3), reactions 1/6 and 1/3, deflection 0.00652 w L4 / EI (beam tables, from memory)", () => {
+    const answer = continuousBeam({ length: m(2.1), supports: [m(0), m(2.1)], load: [{ at: m(0), load: kN_per_m(0) }, { at: m(2.1), load: kN_per_m(11) }], stiffness: kN_m2(4) });
+    if (!answer.ok) throw new Error(answer.failure.message);
+    const [span] = answer.value.stretches;
+    expect(span?.moment).toBeCloseTo((11 * 2.1 ** 2) / (9 * Math.sqrt(3)), 9);
+    expect(answer.value.reactions[0]).toBeCloseTo((11 * 2.1) / 6, 9);
+    expect(answer.value.reactions[1]).toBeCloseTo((11 * 2.1) / 3, 9);
+    expect(((span?.deflection ?? 0) * 4) / (11 * 2.1 ** 4)).toBeCloseTo(0.00652, 5);
+  });
+  it("overhanging beam, overhang a both sides of L: w a2 / 2 over the supports, w (L2 / 8 - a2 / 2) in the middle (statics)", () => {
+    const answer = continuousBeam({ length: m(4.3), supports: [m(0.6), m(3.7)], load: [{ at: m(0), load: kN_per_m(6) }, { at: m(4.3), load: kN_per_m(6) }], stiffness: kN_m2(3) });
+    if (!answer.ok) throw new Error(answer.failure.message);
+    expect(answer.value.supportMoments[0]).toBeCloseTo((-6 * 0.36) / 2, 9);
+    expect(answer.value.stretches[1]?.moment).toBeCloseTo(6 * (3.1 ** 2 / 8 - 0.36 / 2), 9);
+  });
+});
