@@ -1,6 +1,6 @@
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
 import type { KeptItem, NewItem } from "./outbox/kept-item.ts";
-import { nextBatch, onItsWay, outlived, park, requeue, retryPause, settle, stumble, type Batch } from "./outbox/outbox-plan.ts";
+import { neverArrived, nextBatch, onItsWay, outlived, park, requeue, retryPause, settle, stumble, type Batch } from "./outbox/outbox-plan.ts";
 import { openOutboxStore, type OutboxStore } from "./outbox/outbox-store.ts";
 import { sendEvents } from "./outbox/send-events.ts";
 import { noteContact } from "./reception.ts";
@@ -84,14 +84,23 @@ export class Outbox {
   }
 
   async drop(ids: readonly string[]): Promise<void> {
-    const store = await this.opened;
-    await store.remove(this.view.items.filter((item) => ids.includes(item.event.id)));
+    await (await this.opened).remove(ids, ({ standing }) => standing !== "waiting");
     await this.changed();
+  }
+
+  /** Strikes out what the server cannot have heard of and tells what is left, which only a withdrawal takes back. */
+  async strikeOut(ids: readonly string[]): Promise<readonly KeptItem[]> {
+    const store = await this.opened;
+    await store.remove(ids, neverArrived);
+    const left = (await store.list()).filter((item) => ids.includes(item.event.id));
+    await this.changed();
+    return left;
   }
 
   private async alter(ids: readonly string[], change: (item: KeptItem) => KeptItem): Promise<void> {
     const store = await this.opened;
-    await store.change(this.view.items.filter((item) => ids.includes(item.event.id)).map(change));
+    for (const id of ids) this.answers.delete(id);
+    await store.change((await store.list()).filter((item) => ids.includes(item.event.id)).map(change));
     await this.changed();
   }
 
@@ -122,8 +131,8 @@ export class Outbox {
       const batch = personId === undefined ? null : nextBatch(await store.list(), personId, Date.now(), passOver);
       if (personId === undefined || batch === null) return this.tidy(store);
       this.set({ isSending: true });
-      const items = onItsWay(batch.items);
-      await store.change(items);
+      const items = await store.change(onItsWay(batch.items));
+      if (items.length === 0) continue;
       const outcome = await this.send(store, { ...batch, items }, personId);
       if (outcome === "stop") return;
       if (outcome === "stumbled") {
@@ -174,7 +183,7 @@ export class Outbox {
 
   private async tidy(store: OutboxStore): Promise<void> {
     const old = outlived(await store.list(), Date.now());
-    if (old.length > 0) await store.remove(old);
+    if (old.length > 0) await store.remove(old.map((item) => item.event.id), () => true);
     await this.changed();
   }
 

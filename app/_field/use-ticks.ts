@@ -2,6 +2,7 @@
 
 import { useMemo } from "react";
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
+import { groupBy } from "#lib/kernel/group-by.ts";
 import { undoOf } from "#lib/trade/progress/site-event.ts";
 import type { Plumbing } from "#lib/trade/progress/stages.ts";
 import { expectedSign, type ExpectedSign, type SignState } from "./outbox/expected-sign.ts";
@@ -52,11 +53,8 @@ async function sendAndSee(ids: readonly string[]): Promise<TickOutcome> {
 
 /** Entries that never left are struck out; for the others a withdrawal follows them. */
 async function undoAll(ids: readonly string[], record: (drafts: readonly Draft[]) => Promise<TickOutcome>): Promise<TickOutcome> {
-  const items = outbox().read().items.filter((item) => ids.includes(item.event.id));
-  const unsent = items.filter(({ standing, tries }) => standing === "asks" || standing === "refused" || (standing === "waiting" && tries === 0));
-  await outbox().drop(unsent.map((item) => item.event.id));
-  const gone = items.filter((item) => !unsent.includes(item));
-  return record(gone.map(({ event, about }) => ({ ...undoOf(event), about })));
+  const left = await outbox().strikeOut(ids);
+  return left.length === 0 ? { where: "saved-on-phone", ids: [] } : record(left.map(({ event, about }) => ({ ...undoOf(event), about })));
 }
 
 export function useTicks({ projectId, personId, personName = "", plumbing = "during-pour" }: TicksInput): Ticks {
@@ -75,7 +73,7 @@ export function useTicks({ projectId, personId, personName = "", plumbing = "dur
   }, [projectId, personId, personName]);
   return useMemo(() => {
     const pending = items.filter((item) => item.standing === "waiting" && item.projectId === projectId && item.personId === personId);
-    const byColumn = Map.groupBy(pending.map((item) => item.event), (event) => event.columnId);
+    const byColumn = groupBy(pending.map((item) => item.event), (event) => event.columnId);
     const none: readonly KeptEvent[] = [];
     const expect: Ticks["expect"] = ({ id, done, flagged }) => expectedSign({ done, flagged }, id, byColumn.get(id) ?? none, plumbing);
     return { ...acts, pending, expect };

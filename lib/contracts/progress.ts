@@ -28,6 +28,8 @@ export type ProposedEventInput = z.input<typeof proposedEvent>;
 export const MOST_EVENTS = 2000;
 export const recordSiteEventsInput = z.object({
   projectId: id,
+  /** Whom the sender takes to be signed in; on a phone that passes from hand to hand it may be somebody else by now. */
+  personId: id.optional(),
   /** True when a phone sends what it saved while out of reach: nobody can be asked for a reason any more. */
   saved: z.boolean().default(false),
   events: z.array(proposedEvent).min(1).max(MOST_EVENTS, `Not more than ${MOST_EVENTS} events at once.`),

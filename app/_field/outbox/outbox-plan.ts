@@ -61,6 +61,10 @@ export function park(items: readonly KeptItem[], failure: string, now: number): 
 
 export const stumble = (items: readonly KeptItem[]): KeptItem[] => items.map((item) => ({ ...item, stumbles: item.stumbles + 1 }));
 
+/** The server keeps nothing of what it asked about or refused, nor of what never left. */
+export const neverArrived = ({ standing, tries }: KeptItem): boolean =>
+  standing === "asks" || standing === "refused" || (standing === "waiting" && tries === 0);
+
 /** Back in the queue, as after a reason was given or a hindrance removed. */
 export const requeue = (item: KeptItem, reason: string | null): KeptItem => ({
   ...item, standing: "waiting", stumbles: 0, outcome: null, findings: [], failure: null, answeredAt: null,

@@ -9,9 +9,10 @@ export type OutboxStore = {
   readonly isLasting: boolean;
   list(): Promise<KeptItem[]>;
   add(items: readonly NewItem[]): Promise<void>;
-  /** Changes items that are still there; one taken out meanwhile stays out. */
-  change(items: readonly KeptItem[]): Promise<void>;
-  remove(items: readonly KeptItem[]): Promise<void>;
+  /** Changes items that are still there and tells which; one taken out meanwhile stays out. */
+  change(items: readonly KeptItem[]): Promise<KeptItem[]>;
+  /** Takes out the items of these ids, as far as `may` holds for them as they now are; tells which. */
+  remove(ids: readonly string[], may: (item: KeptItem) => boolean): Promise<KeptItem[]>;
 };
 
 export async function openOutboxStore(): Promise<OutboxStore> {
@@ -42,16 +43,24 @@ class LastingStore implements OutboxStore {
     await tx.done;
   }
 
-  async change(items: readonly KeptItem[]): Promise<void> {
+  async change(items: readonly KeptItem[]): Promise<KeptItem[]> {
     const tx = this.db.transaction("items", "readwrite");
-    for (const item of items) if ((await tx.store.getKey(item.place)) !== undefined) void tx.store.put(item);
+    const there: KeptItem[] = [];
+    for (const item of items) {
+      if ((await tx.store.getKey(item.place)) === undefined) continue;
+      void tx.store.put(item);
+      there.push(item);
+    }
     await tx.done;
+    return there;
   }
 
-  async remove(items: readonly KeptItem[]): Promise<void> {
+  async remove(ids: readonly string[], may: (item: KeptItem) => boolean): Promise<KeptItem[]> {
     const tx = this.db.transaction("items", "readwrite");
-    for (const { place } of items) void tx.store.delete(place);
+    const out = (await tx.store.getAll()).filter((item) => ids.includes(item.event.id) && may(item));
+    for (const { place } of out) void tx.store.delete(place);
     await tx.done;
+    return out;
   }
 }
 
@@ -70,13 +79,15 @@ class FleetingStore implements OutboxStore {
     return Promise.resolve();
   }
 
-  change(items: readonly KeptItem[]): Promise<void> {
-    for (const item of items) if (this.items.has(item.place)) this.items.set(item.place, item);
-    return Promise.resolve();
+  change(items: readonly KeptItem[]): Promise<KeptItem[]> {
+    const there = items.filter((item) => this.items.has(item.place));
+    for (const item of there) this.items.set(item.place, item);
+    return Promise.resolve(there);
   }
 
-  remove(items: readonly KeptItem[]): Promise<void> {
-    for (const { place } of items) this.items.delete(place);
-    return Promise.resolve();
+  remove(ids: readonly string[], may: (item: KeptItem) => boolean): Promise<KeptItem[]> {
+    const out = [...this.items.values()].filter((item) => ids.includes(item.event.id) && may(item));
+    for (const { place } of out) this.items.delete(place);
+    return Promise.resolve(out);
   }
 }

@@ -1,7 +1,7 @@
 import "server-only";
 import { can } from "#lib/access/permissions.ts";
 import { recordSiteEventsInput, type EventAnswer, type RecordAnswer } from "#lib/contracts/progress.ts";
-import { ok } from "#lib/kernel/result.ts";
+import { fail, ok } from "#lib/kernel/result.ts";
 import { compact, foldColumn, type ColumnState } from "#lib/trade/progress/column-state.ts";
 import { judge, unasked } from "#lib/trade/progress/judge.ts";
 import type { ProgressRule } from "#lib/trade/progress/progress-rule.ts";
@@ -65,7 +65,8 @@ class Ledger {
 
 /** The same id twice gets the same answer, whoever asks again and however late. */
 export const recordSiteEvents = projectUseCase(
-  "progress.recordSiteEvents", "progress.record", recordSiteEventsInput, async (scope, { events, saved }) => {
+  "progress.recordSiteEvents", "progress.record", recordSiteEventsInput, async (scope, { events, saved, personId }) => {
+    if (personId !== undefined && personId !== scope.member.id) return fail({ kind: "not-signed-in" });
     // Taking the numbers first holds every other writer of the project until this batch is judged and kept.
     const last = await takeNumbers(scope, events.length + 1);
     const project = await readProject(scope);
