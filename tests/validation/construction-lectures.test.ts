@@ -8,7 +8,7 @@ import { KN_PER_M3_PER_PCF, KPA_PER_PSF } from "#lib/kernel/us-units.ts";
 import { timberCapacity } from "#lib/trade/engineering/backing.ts";
 import { fullHead } from "#lib/trade/engineering/pressure-envelope.ts";
 import { allowableSpans, spanCoefficients } from "#lib/trade/engineering/span-coefficients.ts";
-import { inches, plf, poundInches, pounds, poundSquareInches, psi, toInches } from "./us-customary.ts";
+import { inches, plf, poundInches, pounds, poundSquareInches, psi, toInches } from "#tests/support/us-customary.ts";
 
 const near = (value: number, expected: number, within: number) => expect(Math.abs(value - expected)).toBeLessThanOrEqual(within);
 

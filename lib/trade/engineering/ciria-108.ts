@@ -95,9 +95,8 @@ export function ciriaPressure(given: {
       ],
       formula: "P = min(D (C1 sqrt(R) + C2 K sqrt(H - C1 sqrt(R))), D h)",
       steps: [
-        term("K", coefficient, ""), term("C1 sqrt(R)", rise, "m"),
+        term("K", coefficient, ""), term("C1 sqrt(R)", rise, "m"), term("liquid head D h", head, "kPa"), term("governs", governs, ""),
         fluid ? term("C1 sqrt(R) reaches H", "liquid head applies", "") : term("formula", formula, "kPa"),
-        term("liquid head D h", head, "kPa"), term("governs", governs, ""),
       ],
       result: term("P", limit, "kPa"),
       source: SOURCE,

@@ -10,7 +10,7 @@ import { refusal } from "#lib/trade/engineering/working.ts";
 import type { Refusal } from "#lib/trade/engineering/working.ts";
 import { boxPlan, isAcross, laid, outsideBacking } from "./box-plan.ts";
 import type { Side } from "./box-plan.ts";
-import { clampLayout } from "./clamp-layout.ts";
+import { clampLayout, leastClamps } from "./clamp-layout.ts";
 import type { ClampAnswer } from "./clamp-layout.ts";
 import { cuttingList } from "./cutting-list.ts";
 import { faceElevation } from "./elevations.ts";
@@ -102,7 +102,7 @@ function bestKind(input: ShutterInput, envelope: PressureEnvelope, timber: Timbe
   let best: Clamped | null = null;
   let failure: Refusal | null = null;
   for (const kind of [...kinds].sort((a, b) => a.weight - b.weight || naturalOrder(a.id, b.id))) {
-    const answer = clampLayout({
+    const task = {
       envelope,
       formHeight: input.formHeight,
       share: m(Math.max(strengths.across.share, strengths.along.share)),
@@ -111,7 +111,9 @@ function bestKind(input: ShutterInput, envelope: PressureEnvelope, timber: Timbe
       sideCapacity: kind.sideCapacity,
       deflectionRatio: input.rule.deflectionRatio,
       spacing: input.rule.clampSpacing,
-    });
+    };
+    if (best !== null && leastClamps(task) >= best.answer.heights.length) continue;
+    const answer = clampLayout(task);
     if (!answer.ok) failure = answer.failure;
     else if (best === null || answer.value.heights.length < best.answer.heights.length) best = { kind, answer: answer.value };
   }
