@@ -25,16 +25,16 @@ async function addPublicFiles(): Promise<void> {
 }
 
 /** Builds the app when what it is made from has changed; tells whether it had to. */
-export async function buildWhenStale({ quiet = true } = {}): Promise<boolean> {
+export async function buildWhenStale(): Promise<boolean> {
   const now = wanted();
   const last = await readFile(stamp, "utf8").catch(() => "");
   if (last === now && existsSync(serverProgram)) return false;
-  if (quiet) console.log("Building; this takes a minute or two the first time.");
+  console.log("Building; this takes a minute or two the first time.");
   await mkdir(output, { recursive: true });
   await rm(stamp, { force: true });
   await rm(standalone, { recursive: true, force: true });
   const env = { NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1" };
-  const status = await runNode([join("node_modules", "next", "dist", "bin", "next"), "build"], { env, quiet });
+  const status = await runNode([join("node_modules", "next", "dist", "bin", "next"), "build"], { env, quiet: true });
   if (status !== 0) throw new ClearLine("The build failed; its messages are above.");
   await addPublicFiles();
   await writeFile(stamp, now);
