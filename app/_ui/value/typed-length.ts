@@ -7,6 +7,12 @@ const whole = (valueMm: number | undefined, units: Units): number | undefined =>
 /** A length in a table: millimetres or feet and inches; undefined when it cannot be read. */
 export const readLengthMm = (text: string, units: Units): number | undefined => whole(parseLength(text, units), units);
 
+/** A side of a column, to a tenth of a millimetre, so that 12" stays 12". */
+export function readSideMm(text: string, units: Units): number | undefined {
+  const read = parseLength(text, units);
+  return read === undefined ? undefined : Math.round(read * 10) / 10;
+}
+
 /** A height or offset, which may lie below zero; bare metric figures are metres, as on an elevation. */
 export function readHeightMm(text: string, units: Units): number | undefined {
   const typed = text.trim().replace(/^[−–]/, "-");
