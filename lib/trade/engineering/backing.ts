@@ -52,10 +52,10 @@ export function timberCapacity(section: TimberSection): Result<TimberCapacity, R
 /**
  * Width of pressed board that the hardest-worked backing timber carries.
  *
- * Formula: the larger of the reaction under unit pressure of the board as a continuous beam over the timbers, and the half-and-half width.
+ * Formula: the largest reaction of the board as a continuous beam over the timbers under unit pressure.
  * Parameters: timbers [m], centres from the loaded strip's middle, ascending, two or more; loaded [m], width of the concrete, over 0.
  * Result: width [m]; times the pressure it is the timber's line load.
- * Limits: fewer than two timbers are refused. Timbers taken as unyielding; a timber that gives sheds load to its neighbours, hence the larger of the two.
+ * Limits: fewer than two timbers are refused. Timbers taken as unyielding; one that gives sheds load to its neighbours.
  * Example: timbers at -0.21, 0, 0.21 m under 0.42 m: the middle one carries 1.25 x 0.21 = 0.2625 m.
  * Source: two-span continuous beam, middle reaction 5/4 w L, elastic theory.
  */
@@ -70,12 +70,5 @@ export function widestTimberShare(timbers: readonly Metres[], loaded: Metres): R
     stiffness: kN_m2(1),
   });
   if (!answer.ok) return answer;
-  let widest = Math.max(...answer.value.reactions);
-  for (let index = 0; index < timbers.length; index += 1) {
-    const here = timbers[index] ?? 0;
-    const from = index === 0 ? -half : (here + (timbers[index - 1] ?? here)) / 2;
-    const to = index === timbers.length - 1 ? half : (here + (timbers[index + 1] ?? here)) / 2;
-    widest = Math.max(widest, to - from);
-  }
-  return ok(m(widest));
+  return ok(m(Math.max(...answer.value.reactions)));
 }

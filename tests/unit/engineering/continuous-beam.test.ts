@@ -78,6 +78,19 @@ describe("continuous beam", () => {
         });
       }),
     ));
+  it("a load corner on a straight line changes nothing", () =>
+    fc.assert(
+      fc.property(beams, fc.double({ min: 0.05, max: 0.95, noNaN: true }), (beam, share) => {
+        const [a, b] = [beam.load[0], beam.load[1]];
+        if (a === undefined || b === undefined) throw new Error("a load needs two corners");
+        const between = { at: m(a.at + share * (b.at - a.at)), load: kN_per_m(a.load + share * (b.load - a.load)) };
+        const divided = solve({ ...beam, load: [a, between, ...beam.load.slice(1)] });
+        solve(beam).stretches.forEach((stretch, index) => {
+          expect(divided.stretches[index]?.moment).toBeCloseTo(stretch.moment, 6);
+          expect(Math.abs((divided.stretches[index]?.deflection ?? 0) - stretch.deflection)).toBeLessThanOrEqual(1e-4 * stretch.deflection + 1e-9);
+        });
+      }),
+    ));
   it("agrees with a second way of solving: the three-moment equation under uniform load", () =>
     fc.assert(
       fc.property(fc.double({ min: 0.3, max: 2, noNaN: true }), fc.double({ min: 0.3, max: 2, noNaN: true }), fc.double({ min: 1, max: 80, noNaN: true }), (left, right, load) => {

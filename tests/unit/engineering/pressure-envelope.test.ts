@@ -80,6 +80,18 @@ describe("pressure envelope", () => {
   });
 });
 
+describe("CIRIA 108 from the pour's conditions, worked by hand at R 1.44 m/h (sqrt 1.2) and 20 degC (K 1)", () => {
+  const pour = pourOf({ method: "ciria-108", riseRate: m_per_h(1.44), temperature: degC(20) });
+  const limit = (change: Partial<PourConditions>, height: number, largestSide: number) => {
+    const answer = pressureEnvelope({ ...pour, ...change }, { height: mm(height), largestSide: mm(largestSide) });
+    return answer.ok ? answer.value.limit : null;
+  };
+  it("column: 24.5 (1.8 + 0.3 sqrt(4.05 - 1.8)) = 55.125 kPa", () => expect(limit({}, 4050, 2000)).toBeCloseTo(55.125, 9));
+  it("a side over 2 m makes it a wall: 24.5 (1.2 + 0.3 sqrt(2.85)) kPa", () => expect(limit({}, 4050, 2001)).toBeCloseTo(24.5 * (1.2 + 0.3 * Math.sqrt(2.85)), 9));
+  it("form and pour height are kept apart: a pour of 3 m in the same form keeps H = 4.05 m", () => expect(limit({ pourHeight: mm(3000) }, 4050, 2000)).toBeCloseTo(55.125, 9));
+  it("a retarder makes C2 0.45: 24.5 (1.8 + 0.45 x 1.5) = 60.6375 kPa", () => expect(limit({ retarder: true }, 4050, 600)).toBeCloseTo(60.6375, 9));
+});
+
 describe("limits are code", () => {
   const refused = (change: Partial<PourConditions>, size = form) => {
     const answer = pressureEnvelope(pourOf(change), size);

@@ -49,6 +49,11 @@ describe("worked examples in the comments", () => {
     expect([answer.bendingUse.toFixed(3), answer.shearUse.toFixed(3), answer.deflectionUse.toFixed(3)]).toEqual(["0.793", "0.868", "0.541"]);
     expect(answer.use).toBe(answer.shearUse);
   });
+  it("a board far beyond its outer timber is worked by the overhang: 68.4 x 0.13^2 / 2 = 0.578 kN.m, 68.4 x (0.13 - 0.0425) = 5.985 kN", () => {
+    const board = { bendingStiffness: kN_m2_per_m(2.9), momentCapacity: kN_m_per_m(0.46), shearCapacity: kN_per_m(6.9) };
+    const answer = valueOf(sheathing({ board, pressure: kPa(68.4), centres: m(0.2), spans: 3, supportWidth: m(0.085), overhang: m(0.13), ratio: 270 }));
+    expect([answer.moment.toFixed(3), answer.shear.toFixed(3)]).toEqual(["0.578", "5.985"]);
+  });
   it("board refusals: no values, timbers that touch", () => {
     const board = { bendingStiffness: kN_m2_per_m(2.9), momentCapacity: kN_m_per_m(0.46), shearCapacity: kN_per_m(6.9) };
     const given = { board, pressure: kPa(50), centres: m(0.2), spans: 2, supportWidth: m(0.09), overhang: m(0), ratio: 270 };

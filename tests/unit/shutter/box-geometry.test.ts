@@ -52,6 +52,8 @@ describe("the box on plan", () => {
       const ring = (c.w + 2 * t) * (c.h + 2 * t) - c.w * c.h;
       const outer = { x: mm(c.x - t), y: mm(c.y - t), w: mm(c.w + 2 * t), h: mm(c.h + 2 * t) };
       ply.forEach(({ rect: r }) => expect(shared(r, outer)).toBeCloseTo(area(r), 4));
+      const corners = [c.x - t, c.x + c.w].flatMap((x) => [c.y - t, c.y + c.h].map((y) => ({ x: mm(x), y: mm(y), w: mm(t), h: mm(t) })));
+      corners.forEach((corner) => expect(ply.reduce((sum, part) => sum + shared(part.rect, corner), 0)).toBeCloseTo(t * t, 4));
       const gaps = set.joint === "fillet-corner" ? 4 * t * t : 0;
       expect(ply.reduce((sum, part) => sum + area(part.rect), 0)).toBeCloseTo(ring - gaps, 4);
       if (set.joint === "fillet-corner") fillets.forEach(({ rect: r }) => expect([r.w, r.h]).toEqual([t, t]));
@@ -106,6 +108,14 @@ describe("the faces in elevation", () => {
     });
     expect(new Set(beyond).size).toBe(1);
   });
+});
+
+describe("level ply joints", () => {
+  const rowsOf = (height: number) => formSetOf(anInput({ formHeight: mm(height) })).elevations.map((face) => face.ply.map((r) => r.h));
+  it("3150 mm in 2440 mm sheets: full sheet below on A and C, above on B and D", () => expect(rowsOf(3150)).toEqual([[2440, 710], [710, 2440], [2440, 710], [710, 2440]]));
+  it("4880 mm, two full sheets: B and D begin with half a sheet, so that the joints do not meet", () => expect(rowsOf(4880).slice(0, 2)).toEqual([[2440, 2440], [1220, 2440, 1220]]));
+  it("2500 mm: no sliver of 60 mm, the top piece is 300", () => expect(rowsOf(2500)[0]).toEqual([2200, 300]));
+  it("no piece is lower than 300 mm", () => designed((set) => set.panels.forEach((panel) => panel.pieces.forEach((piece) => expect(piece.height).toBeGreaterThanOrEqual(300 - EPS)))));
 });
 
 describe("the cutting list", () => {
