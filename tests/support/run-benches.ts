@@ -6,7 +6,6 @@ import { pathToFileURL } from "node:url";
 import { type Cluster, startCluster } from "#lib/launch/database/cluster.ts";
 import { ClearLine } from "#lib/launch/database/clear-line.ts";
 import { freePort } from "#lib/launch/database/free-port.ts";
-import { buildWhenStale } from "#lib/launch/serve/build.ts";
 import { startTestCluster } from "./test-cluster.ts";
 
 type Row = { readonly what: string; readonly measured: string; readonly budget: string; readonly ok: boolean };
@@ -49,7 +48,6 @@ function print(rows: readonly Row[]): void {
 
 async function runBenches(wanted: readonly string[]): Promise<boolean> {
   const names = await chosen(wanted);
-  await buildWhenStale();
   const cluster = await startTestCluster(startDurableCluster);
   const rows: Row[] = [];
   try {

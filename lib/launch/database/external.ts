@@ -2,7 +2,6 @@ import pg from "pg";
 import { ClearLine } from "./clear-line.ts";
 
 const oldestVersion = 15;
-const patienceMs = 8_000;
 
 /** Host and database of an address, without its password. */
 function placeOf(url: string): string {
@@ -33,7 +32,7 @@ function explain(place: string, error: unknown): ClearLine {
 }
 
 /** Checks that the given database answers and is new enough; it is somebody else's to start and stop. */
-export async function checkExternal(url: string): Promise<void> {
+export async function checkExternal(url: string, patienceMs = 8_000): Promise<void> {
   const place = placeOf(url);
   const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: patienceMs });
   client.on("error", () => undefined);
