@@ -1,8 +1,8 @@
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
-import type { KeptItem, NewItem } from "./outbox/kept-item.ts";
-import { neverArrived, nextBatch, onItsWay, outlived, park, requeue, retryPause, settle, stumble, type Batch } from "./outbox/outbox-plan.ts";
-import { openOutboxStore, type OutboxStore } from "./outbox/outbox-store.ts";
-import { sendEvents } from "./outbox/send-events.ts";
+import type { KeptItem, NewItem } from "#app/_field/outbox/kept-item.ts";
+import { neverArrived, nextBatch, onItsWay, outlived, park, requeue, retryPause, settle, stumble, type Batch } from "#app/_field/outbox/outbox-plan.ts";
+import { openOutboxStore, type OutboxStore } from "#app/_field/outbox/outbox-store.ts";
+import { sendEvents } from "#app/_field/outbox/send-events.ts";
 import { noteContact } from "./reception.ts";
 
 export type OutboxView = {
@@ -156,7 +156,7 @@ export class Outbox {
         // An answer that says nothing about any item would be asked for without end.
         return batch.items.some(({ event }) => this.answers.has(event.id)) ? "on" : this.stop();
       case "refused":
-        await store.change(park(batch.items, sending.failure, Date.now()));
+        await store.change(this.noteRefusals(park(batch.items, sending.failure, Date.now())));
         return "on";
       case "stumbled":
         await store.change(stumble(batch.items));
@@ -167,6 +167,13 @@ export class Outbox {
       case "unreachable":
         return this.stop();
     }
+  }
+
+  /** A message refused as a whole tells nothing of its entries, so those parked for it are given the answer here. */
+  private noteRefusals(items: KeptItem[]): KeptItem[] {
+    for (const { event: { id, columnId }, standing } of items)
+      if (standing === "refused") this.answers.set(id, { seq: 0, columns: [], answers: [{ id, columnId, outcome: "refused", findings: [] }] });
+    return items;
   }
 
   private async stop(): Promise<"stop"> {

@@ -1,7 +1,7 @@
 "use client";
 
 import { useEffect, useSyncExternalStore } from "react";
-import { countKept, type OutboxCounts } from "./outbox/outbox-plan.ts";
+import { countKept, type OutboxCounts } from "#app/_field/outbox/outbox-plan.ts";
 import { outbox, type OutboxView } from "./outbox.ts";
 
 const UNREAD: OutboxView = { items: [], isRead: false, isLasting: true, isSignedOut: false, isSending: false };

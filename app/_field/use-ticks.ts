@@ -5,10 +5,10 @@ import type { RecordAnswer } from "#lib/contracts/progress.ts";
 import { groupBy } from "#lib/kernel/group-by.ts";
 import { undoOf } from "#lib/trade/progress/site-event.ts";
 import type { Plumbing } from "#lib/trade/progress/stages.ts";
-import { expectedSign, type ExpectedSign, type SignState } from "./outbox/expected-sign.ts";
-import type { Draft, KeptEvent, KeptItem } from "./outbox/kept-item.ts";
-import { makeEventId, randomBytes } from "./outbox/make-event-ids.ts";
-import { makeItems, mergeAnswers } from "./outbox/make-items.ts";
+import { expectedSign, type ExpectedSign, type SignState } from "#app/_field/outbox/expected-sign.ts";
+import type { Draft, KeptEvent, KeptItem } from "#app/_field/outbox/kept-item.ts";
+import { makeEventId, randomBytes } from "#app/_field/outbox/make-event-ids.ts";
+import { makeItems, mergeAnswers } from "#app/_field/outbox/make-items.ts";
 import { outbox } from "./outbox.ts";
 import { useOutbox } from "./use-outbox.ts";
 

@@ -12,10 +12,15 @@ export type UndoBarProps = {
   /** The time is over, or undo was pressed. */
   readonly onGone: () => void;
   readonly seconds?: number;
+  /** A part of what it stands in, rather than at the foot of the screen. */
+  readonly isInline?: boolean;
 };
 
+const AT_THE_FOOT = "fixed inset-x-2 bottom-[calc(4.5rem+env(safe-area-inset-bottom))] z-30 mx-auto max-w-xl lg:bottom-4";
+
+
 /** Ten seconds to take back what a stray thumb did. Announced once; the bar shows the time, no voice counts it down. */
-export function UndoBar({ actionKey, message, onUndo, onGone, seconds = 10 }: UndoBarProps) {
+export function UndoBar({ actionKey, message, onUndo, onGone, seconds = 10, isInline = false }: UndoBarProps) {
   const [left, setLeft] = useState(seconds);
   const gone = useRef(onGone);
   useEffect(() => { gone.current = onGone; });
@@ -30,7 +35,7 @@ export function UndoBar({ actionKey, message, onUndo, onGone, seconds = 10 }: Un
     return () => clearInterval(tick);
   }, [actionKey, seconds]);
   return (
-    <div className="no-print fixed inset-x-2 bottom-[calc(4.5rem+env(safe-area-inset-bottom))] z-30 mx-auto max-w-xl border-2 border-ink bg-ink text-white lg:bottom-4">
+    <div className={`no-print border-2 border-ink bg-ink text-white ${isInline ? "" : AT_THE_FOOT}`}>
       <div className="flex items-center gap-3 py-1 pl-4 pr-1">
         <p role="status" className="min-w-0 grow font-semibold">{message}</p>
         <Button size="glove" onPress={() => { onUndo(); onGone(); }}>

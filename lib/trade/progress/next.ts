@@ -28,7 +28,7 @@ export function next(state: ColumnState, rule: ProgressRule, now: string): Next 
 }
 
 /** A crew that plumbs as the concrete goes in pours next after clamping, and plumbs then if it has not yet. */
-function nextStage(done: number, { plumbing }: ProgressRule): Stage | null {
+export function nextStage(done: number, { plumbing }: Pick<ProgressRule, "plumbing">): Stage | null {
   const open = STAGES.filter((stage) => !hasDone(done, stage));
   const pourFirst = plumbing === "during-pour" && !hasDone(done, "poured");
   return open.find((stage) => !(pourFirst && stage === "plumbed")) ?? null;
