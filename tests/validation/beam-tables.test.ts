@@ -43,6 +43,12 @@ describe("the exact beam gives the tabulated coefficients", () => {
     expect(answer.value.reactions[1]).toBeCloseTo((11 * 2.1) / 3, 9);
     expect(((span?.deflection ?? 0) * 4) / (11 * 2.1 ** 4)).toBeCloseTo(0.00652, 5);
   });
+  it("the same triangular load given in three lengths deflects the same", () => {
+    const load = [0, 0.4, 1.3, 2.1].map((at) => ({ at: m(at), load: kN_per_m((11 * at) / 2.1) }));
+    const answer = continuousBeam({ length: m(2.1), supports: [m(0), m(2.1)], load, stiffness: kN_m2(4) });
+    if (!answer.ok) throw new Error(answer.failure.message);
+    expect(((answer.value.stretches[0]?.deflection ?? 0) * 4) / (11 * 2.1 ** 4)).toBeCloseTo(0.00652, 5);
+  });
   it("overhanging beam, overhang a both sides of L: w a2 / 2 over the supports, w (L2 / 8 - a2 / 2) in the middle (statics)", () => {
     const answer = continuousBeam({ length: m(4.3), supports: [m(0.6), m(3.7)], load: [{ at: m(0), load: kN_per_m(6) }, { at: m(4.3), load: kN_per_m(6) }], stiffness: kN_m2(3) });
     if (!answer.ok) throw new Error(answer.failure.message);
