@@ -49,6 +49,8 @@ function invalidNumber(pour: PourConditions, form: FormSize): Refusal | null {
   const asked = pour.pourHeight ?? form.height;
   const refuse = (limit: string, given: number, allowed: string) => refusal({ limit, given, allowed, source: "input", message: "Correct the pour conditions." });
   if (!(pour.riseRate > 0 && Number.isFinite(pour.riseRate))) return refuse("rise rate (m/h)", pour.riseRate, "a number over 0");
+  if (!(pour.slump >= 0)) return refuse("slump (mm)", pour.slump, "0 or more");
+  if (!(pour.vibrationDepth >= 0)) return refuse("vibration depth (mm)", pour.vibrationDepth, "0 or more");
   if (!(form.height > 0 && Number.isFinite(form.height))) return refuse("form height (mm)", form.height, "a number over 0");
   if (!(asked > 0 && asked <= form.height)) return refuse("pour height (mm)", asked, `over 0 and up to the form height of ${form.height} mm`);
   if (!(pour.concreteDensity >= 15 && pour.concreteDensity <= 40)) return refuse("concrete density (kN/m3)", pour.concreteDensity, "15 to 40 kN/m3");

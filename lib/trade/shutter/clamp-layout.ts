@@ -61,7 +61,9 @@ function walk(task: ClampTask, rule: (pressure: number) => number, scale: number
   const topFrom = Math.max(0, task.formHeight - topMax);
   const highest = onModule(task.formHeight, module);
   const atFoot = pressureAt(task.envelope, mm(0));
-  const first = Math.min(onModule(firstMax, module), Math.max(upToModule(firstMin, module), onModule(0.5 * scale * rule(atFoot), module)));
+  const lowest = upToModule(firstMin, module);
+  if (lowest > firstMax) return null;
+  const first = Math.min(onModule(firstMax, module), Math.max(lowest, onModule(0.5 * scale * rule(atFoot), module)));
   const heights = [first];
   for (let at = first; at < topFrom || heights.length < 2; ) {
     const pressure = pressureAt(task.envelope, mm(at));
@@ -153,8 +155,8 @@ export function clampLayout(task: ClampTask): Result<ClampAnswer, Refusal> {
 }
 
 function noLayout(task: ClampTask, leastUse: number): Refusal {
-  const { smallestGap, largestGap, firstMin, firstMax, topMax } = task.spacing;
-  const met = `gaps ${smallestGap} to ${largestGap} mm, first clamp ${firstMin} to ${firstMax} mm, top clamp within ${topMax} mm of a form of ${task.formHeight} mm`;
+  const { module, smallestGap, largestGap, firstMin, firstMax, topMax } = task.spacing;
+  const met = `gaps ${smallestGap} to ${largestGap} mm, first clamp ${firstMin} to ${firstMax} mm, top clamp within ${topMax} mm of a form of ${task.formHeight} mm, all on ${module} mm`;
   return refusal({
     limit: "use of backing and clamps at the best layout tried",
     given: Number.isFinite(leastUse) ? Math.round(leastUse * 1000) / 1000 : "no layout",

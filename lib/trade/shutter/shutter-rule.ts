@@ -110,7 +110,7 @@ export function faultIn(rule: ShutterRule): RuleFault | null {
     ["first clamp, lowest (mm)", spacing.firstMin, over, spacing.firstMax],
     ["first clamp, highest (mm)", spacing.firstMax, spacing.module, 1000],
     ["top clamp from the top (mm)", spacing.topMax, over, 2000],
-    ["smallest clamp gap (mm)", spacing.smallestGap, spacing.module, spacing.largestGap],
+    ["smallest clamp gap (mm)", spacing.smallestGap, Math.max(50, spacing.module), spacing.largestGap],
     ["largest clamp gap (mm)", spacing.largestGap, spacing.module, 3000],
   ];
   for (const [limit, given, least, most] of bounds)

@@ -113,6 +113,10 @@ describe("refusals name the limit and keep area and volume", () => {
     ["a column too large for any clamp", anInput({ section: rectangular(400, 1800) }), "no-clamp-fits"],
     ["no clamps kept", anInput({ clampKinds: [] }), "no-clamp-fits"],
     ["clamps too weak", anInput({ clampKinds: EXAMPLE_CLAMP_KINDS.map((kind) => ({ ...kind, sideCapacity: kN(2) })) }), "no-clamp-layout"],
+    ["a first clamp between two steps of the module", anInput({}, { clampSpacing: { ...EXAMPLE_RULE.clampSpacing, firstMin: mm(110), firstMax: mm(120) } }), "no-clamp-layout"],
+    ["a top clamp between two steps of the module", anInput({ formHeight: mm(3140) }, { clampSpacing: { ...EXAMPLE_RULE.clampSpacing, topMax: mm(10) } }), "no-clamp-layout"],
+    ["clamp gaps that no bar could be wedged in", anInput({}, { clampSpacing: { ...EXAMPLE_RULE.clampSpacing, smallestGap: mm(5), module: mm(1) } }), "invalid-input"],
+    ["a slump that is no number", anInput({ pour: { ...EXAMPLE_POUR, slump: mm(Number.NaN) } }), "pressure-limit"],
     ["ply too weak", anInput({}, { ply: { ...EXAMPLE_RULE.ply, momentCapacity: kN_m_per_m(0.001) } }), "ply-span"],
   ] as const)("%s", (_, input, kind) => {
     const failure = failureOf(input);
