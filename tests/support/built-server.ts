@@ -1,5 +1,5 @@
 import { freePort } from "#lib/launch/database/free-port.ts";
-import { buildWhenStale } from "#lib/launch/serve/build.ts";
+import { buildWhenStale } from "#lib/launch/steps/build.ts";
 import { startApp, untilServing } from "#lib/launch/serve/children.ts";
 
 export type BuiltServer = { readonly url: string; stop(): Promise<void> };

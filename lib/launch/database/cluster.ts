@@ -1,12 +1,11 @@
 import { spawn, type ChildProcess } from "node:child_process";
-import { chown, mkdir, open, readFile, rename, rm, stat, truncate, writeFile } from "node:fs/promises";
+import { chown, mkdir, open, rename, rm, stat, truncate, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import pg from "pg";
 import { type Account, databaseAccount, spawnIds } from "./account.ts";
 import { databaseBinaries } from "./binaries.ts";
 import { explainDatabaseLog } from "./explain-log.ts";
-import { stopWithParent } from "./stop-with-parent.ts";
-import { settleLock } from "./settle-lock.ts";
+import { stopWithParent } from "./left-behind.ts";
 
 export const databaseOwner = "shutterwright_owner";
 
@@ -132,13 +131,11 @@ async function prepare(terms: ClusterTerms): Promise<{ account: Account; postgre
   return { account, ...binaries };
 }
 
-/** Starts the built-in PostgreSQL on its folder, making the folder's contents the first time. */
+/** Starts the built-in PostgreSQL on its folder, making the folder's contents the first time; nobody else may be using them. */
 export async function startCluster(terms: ClusterTerms): Promise<Cluster> {
   const { account, postgres, initdb } = await prepare(terms);
-  const known = await readFile(join(clusterFolder(terms.folder), "PG_VERSION"), "utf8").catch(() => undefined);
-  const present = known !== undefined || (await stat(clusterFolder(terms.folder)).catch(() => undefined)) !== undefined;
-  if (present) await settleLock(clusterFolder(terms.folder));
-  else await initialise(terms, account, initdb);
+  const present = (await stat(clusterFolder(terms.folder)).catch(() => undefined)) !== undefined;
+  if (!present) await initialise(terms, account, initdb);
 
   const run = command(account, postgres, ["-D", clusterFolder(terms.folder), ...settings(terms)]);
   const log = await open(logFile(terms.folder), "a", 0o600);

@@ -5,7 +5,7 @@ import { ClearLine } from "./clear-line.ts";
 import { type Cluster, clusterFolder, startCluster } from "./cluster.ts";
 import { keptValue, newSecret } from "./data-folder.ts";
 import { freePort, isFree } from "./free-port.ts";
-import { settleLock } from "./settle-lock.ts";
+import { settleLock } from "./left-behind.ts";
 
 const databaseName = "shutterwright";
 

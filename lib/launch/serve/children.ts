@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { projectFolder } from "../steps/project.mjs";
-import { serverProgram } from "./build.ts";
+import { serverProgram } from "../steps/build.ts";
 
 export type Child = {
   /** Settles with the exit code when the process is gone, asked for or not. */

@@ -3,7 +3,7 @@ import { keptValue, newSecret, openDataFolder } from "../database/data-folder.ts
 import { startEmbedded } from "../database/embedded.ts";
 import { checkExternal } from "../database/external.ts";
 import { migrate } from "../migrate.ts";
-import { buildWhenStale } from "./build.ts";
+import { buildWhenStale } from "../steps/build.ts";
 import { type AppTerms, type Child, startApp, startSources, startWorker, untilServing } from "./children.ts";
 import { type SignIn, loadDemoCompany } from "./demo-sign-ins.ts";
 import { AskedToStop, Endings, StopRequest } from "./endings.ts";

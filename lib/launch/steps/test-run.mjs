@@ -37,7 +37,7 @@ async function vitestProject(project, folder) {
 }
 
 /** @returns {Promise<Tally>} */
-const build = async () => tallyOfStep(await runTypeScript("lib/launch/serve/build-process.ts"));
+const build = async () => tallyOfStep(await runTypeScript("lib/launch/steps/build-process.ts"));
 
 /**
  * @param {string} folder

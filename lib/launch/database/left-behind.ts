@@ -1,4 +1,4 @@
-import { execFile } from "node:child_process";
+import { type ChildProcess, execFile, spawn } from "node:child_process";
 import { readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { promisify } from "node:util";
@@ -58,4 +58,19 @@ export async function settleLock(folder: string): Promise<void> {
 
 function heldBy(folder: string, pid: number): ClearLine {
   return new ClearLine(`The database in ${folder} is still held by process ${pid}: stop it (kill ${pid}) and start again.`);
+}
+
+/**
+ * A database outlives the process that started it when that one is killed outright. This watcher waits for its
+ * standard input to close, which happens then and only then, and stops the database; what was only temporary it removes.
+ */
+export function stopWithParent(database: ChildProcess, terms: { readonly folder: string; readonly durable: boolean }): ChildProcess | undefined {
+  if (database.pid === undefined || process.platform === "win32") return undefined;
+  const remove = terms.durable ? "" : 'i=0; while [ $i -lt 100 ] && kill -0 "$1" 2>/dev/null; do i=$((i+1)); sleep 0.1; done; rm -rf "$2"';
+  const watcher = spawn("sh", ["-c", `read -r _; kill -INT "$1"; ${remove}`, "sh", String(database.pid), terms.folder], {
+    stdio: ["pipe", "ignore", "ignore"], detached: true,
+  });
+  watcher.on("error", () => undefined);
+  watcher.unref();
+  return watcher;
 }

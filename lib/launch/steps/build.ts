@@ -2,8 +2,8 @@ import { cp, mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { ClearLine } from "../database/clear-line.ts";
-import { fingerprint, projectFolder } from "../steps/project.mjs";
-import { runNode } from "../steps/run.mjs";
+import { fingerprint, projectFolder } from "./project.mjs";
+import { runNode } from "./run.mjs";
 
 const output = join(projectFolder, ".next");
 const stamp = join(output, "built-from");
