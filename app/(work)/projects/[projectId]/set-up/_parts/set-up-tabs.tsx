@@ -31,7 +31,7 @@ export function SetUpTabs({ projectId }: { readonly projectId: string }) {
             <Link
               href={item.href}
               aria-current={item === current ? "page" : undefined}
-              className="flex min-h-hand items-center justify-center border border-edge bg-sheet px-3 font-semibold text-ink no-underline hover:bg-accent-wash aria-[current=page]:border-ink aria-[current=page]:bg-ink aria-[current=page]:text-white"
+              className="flex min-h-hand items-center justify-center border border-edge bg-sheet px-2 text-sm font-semibold text-ink no-underline hover:bg-accent-wash sm:px-3 sm:text-base aria-[current=page]:border-ink aria-[current=page]:bg-ink aria-[current=page]:text-white"
             >
               {item.label}
             </Link>
