@@ -19,7 +19,7 @@ export const paths = {
   home: () => "/",
   projects: () => "/projects",
   newProject: () => "/projects/new",
-  clamps: () => "/clamps",
+  clamps: (units?: "metric" | "us") => withQuery("/clamps", { units }),
   people: () => "/people",
   account: () => "/account",
 

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Caution } from "#app/_ui/message/caution.tsx";
 import { paths } from "#app/paths.ts";
-import { ExampleNotice, isExample } from "../_parts/example-notice.tsx";
+import { ExampleNotice, isExample } from "#app/_ui/message/example-notice.tsx";
 import { SetUpPage, type SetUpParams } from "../_parts/set-up-page.tsx";
 import { ShutterForm } from "./shutter-form.tsx";
 

@@ -18,7 +18,7 @@ const PLUMBING = [
 ] as const;
 const GATES = [
   { gate: "set-out checked", hint: "Asked before a column is stood" },
-  { gate: "cage released", hint: "Asked before the form closes round it" },
+  { gate: "cage released", hint: "Asked before a column is stood round it" },
   { gate: "pre-pour released", hint: "Asked before a column is poured" },
   { gate: "strip released", hint: "Asked before a column is stripped" },
 ] as const;

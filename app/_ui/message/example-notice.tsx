@@ -1,4 +1,4 @@
-import { Notice } from "#app/_ui/message/notice.tsx";
+import { Notice } from "./notice.tsx";
 import { EXAMPLE_MARK } from "#lib/trade/shutter/example-rule.ts";
 
 /** True while the source line still says that nobody stands behind the figures. */

@@ -1,0 +1,57 @@
+"use client";
+
+import { useState } from "react";
+import { Button } from "#app/_ui/control/button.tsx";
+import { Dialog } from "#app/_ui/control/dialog.tsx";
+import { EmptyState } from "#app/_ui/message/empty-state.tsx";
+import { DataTable, type DataColumn } from "#app/_ui/page/data-table.tsx";
+import { quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
+import { ClampKindForm } from "./clamp-kind-form.tsx";
+import type { ClampKind } from "./clamp-kind.ts";
+import { RetireButton } from "./retire-button.tsx";
+
+export type ClampKindsProps = { readonly kinds: readonly ClampKind[]; readonly units: Units; readonly canEdit: boolean };
+
+/** The kinds in a table, with what changes them laid over the page. */
+export function ClampKinds({ kinds, units, canEdit }: ClampKindsProps) {
+  const [open, setOpen] = useState<ClampKind | "new" | undefined>(undefined);
+  const add = canEdit ? <Button kind="primary" onPress={() => setOpen("new")}>Add a clamp kind</Button> : null;
+  const mm = (value: number) => quantityText(value, "mm", units);
+  const columns: readonly DataColumn<ClampKind>[] = [
+    { key: "name", head: "Name", isRowHead: true, cell: (kind) => kind.name },
+    { key: "size", head: "Fits over", isFigure: true, cell: (kind) => `${mm(kind.minSize)} to ${mm(kind.maxSize)}` },
+    { key: "capacity", head: "Capacity of one side", isFigure: true, cell: (kind) => quantityText(kind.sideCapacity, "kN", units) },
+    { key: "bar", head: "Bar: length × depth × thickness", isFigure: true, cell: (kind) => `${mm(kind.barLength)} × ${mm(kind.barDepth)} × ${mm(kind.barThickness)}` },
+    { key: "weight", head: "Weight", isFigure: true, cell: (kind) => quantityText(kind.weight, "kg", units) },
+    {
+      key: "source", head: "Source",
+      cell: (kind) => (kind.isExample ? <span className="text-flag-deep"><strong>Example figures.</strong> Replace by the hirer&rsquo;s.</span> : kind.source),
+    },
+    ...(canEdit ? [{
+      key: "change", head: <span className="sr-only">Change</span>,
+      cell: (kind: ClampKind) => (
+        <div className="flex flex-wrap gap-2">
+          <Button aria-label={`Change ${kind.name}`} onPress={() => setOpen(kind)}>Change</Button>
+          <RetireButton clampKindId={kind.id} name={kind.name} />
+        </div>
+      ),
+    }] : []),
+  ];
+  return (
+    <>
+      <DataTable
+        caption="Clamp kinds" isCaptionHidden columns={columns} rows={kinds} rowKey={(kind) => kind.id}
+        empty={<EmptyState title="No clamp kinds yet" actions={add}>Enter the clamps as the hirer states them; without one no clamp layout can be made.</EmptyState>}
+      />
+      {kinds.length > 0 && add ? <div>{add}</div> : null}
+      <Dialog
+        title={open === "new" || open === undefined ? "New clamp kind" : `Change ${open.name}`}
+        isOpen={open !== undefined}
+        onOpenChange={(isOpen) => { if (!isOpen) setOpen(undefined); }}
+        isAlert
+      >
+        {(close) => <ClampKindForm {...(open !== undefined && open !== "new" ? { kind: open } : {})} units={units} onDone={close} />}
+      </Dialog>
+    </>
+  );
+}
