@@ -5,7 +5,7 @@ export type Wording = { readonly title: string; readonly todo: string };
 export const RULE_WORDING: Readonly<Record<string, Wording>> = {
   "wrong-sign-in": {
     title: "E-mail and password do not match.",
-    todo: "Check both and try again; if the password is lost, ask the owner for a new invitation.",
+    todo: "Check both and try again; if the password is lost, ask the owner of your company for a link.",
   },
   "too-many-sign-ins": {
     title: "Too many tries.",
@@ -18,6 +18,14 @@ export const RULE_WORDING: Readonly<Record<string, Wording>> = {
   "email-in-use": {
     title: "This e-mail address is in use already.",
     todo: "Sign in with it, or take another address.",
+  },
+  "person-not-active": {
+    title: "{name} is deactivated.",
+    todo: "Reactivate first, then make the link.",
+  },
+  "too-many-tokens": {
+    title: "You hold {most} tokens already.",
+    todo: "Revoke one that is no longer used.",
   },
   "last-owner": {
     title: "A company needs at least one owner.",

@@ -20,7 +20,11 @@ export const readInvitationInput = z.object({ token: z.string().max(200) });
 export const acceptInvitationInput = z.object({ token: z.string().max(200), name: line(120), password });
 export const invitePersonInput = z.object({ email, role });
 export const revokeInvitationInput = z.object({ invitationId: id });
+export const personInput = z.object({ personId: id });
 export const changeRoleInput = z.object({ personId: id, role });
 export const setActiveInput = z.object({ personId: id, isActive: z.boolean() });
 export const changePasswordInput = z.object({ current: z.string().max(1000), next: password });
 export const nothing = z.object({});
+
+export const createTokenInput = z.object({ name: line(60), days: z.number().int().min(1, "At least a day.").max(366, "At most a year.") });
+export const revokeTokenInput = z.object({ tokenId: id });

@@ -48,6 +48,12 @@ export async function addPersonTo(tx: Tx, companyId: string, person: NewPerson):
   await tx.person.create({ data: { ...person, companyId } });
 }
 
+/** True when the address is a person of the company already, who now has this password and no older session. */
+export async function renewPassword(tx: Tx, companyId: string, email: string, passwordHash: string): Promise<boolean> {
+  const data = { passwordHash, sessionEpoch: { increment: 1 } };
+  return (await tx.person.updateMany({ where: { companyId, email, isActive: true }, data })).count === 1;
+}
+
 /** True when this call closed the invitation; false when it was no longer open. */
 export async function closeInvitation(tx: Tx, companyId: string, invitationId: string, at: string): Promise<boolean> {
   const closed = await tx.invitation.updateMany({
@@ -68,4 +74,20 @@ export async function addCompany(tx: Tx, company: { id: string; name: string }):
       barThicknessMm: kind.barThickness, weightKg: kind.weight, source: kind.source, isExample: true,
     })),
   });
+}
+
+export type KnownToken = { companyId: string; id: string; personId: string; sessionEpoch: number };
+
+/** The token's owner, and notes that it was used; at most once a minute, so that a busy program writes little. */
+export async function findTokenAtDoor(tx: Tx, tokenHash: string): Promise<KnownToken | null> {
+  const rows = await tx.$queryRaw<KnownToken[]>`
+    select company_id::text "companyId", id::text, person_id::text "personId", session_epoch "sessionEpoch"
+    from door_find_token(${tokenHash})`;
+  const token = rows[0];
+  if (!token) return null;
+  await enterCompany(tx, token.companyId);
+  await tx.$executeRaw`
+    update access_token set last_used_at = now() where company_id = ${token.companyId}::uuid and id = ${token.id}::uuid
+      and (last_used_at is null or last_used_at < now() - interval '1 minute')`;
+  return token;
 }

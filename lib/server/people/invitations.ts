@@ -1,25 +1,38 @@
 import "server-only";
-import { invitePersonInput, readInvitationInput, acceptInvitationInput, revokeInvitationInput } from "#lib/contracts/people.ts";
+import { isRole, type Role } from "#lib/access/roles.ts";
+import { acceptInvitationInput, invitePersonInput, personInput, readInvitationInput, revokeInvitationInput } from "#lib/contracts/people.ts";
 import { brokenRule, notFound, ok } from "#lib/kernel/result.ts";
+import type { CompanyScope } from "../gate/scope.ts";
 import { companyUseCase, doorUseCase } from "../gate/use-case.ts";
 import { enterCompany } from "../gate/store.ts";
 import { now } from "../platform/clock.ts";
 import { clashOf, transaction } from "../platform/db.ts";
 import { newId } from "../platform/new-id.ts";
 import { hashPassword, newToken, sha256 } from "../platform/secrets.ts";
-import { addPersonTo, closeInvitation, findInvitationAtDoor, findPersonAtDoor } from "./door-store.ts";
-import { addInvitation, revokeInvitationRow, revokeInvitationsTo } from "./store.ts";
+import { addPersonTo, closeInvitation, findInvitationAtDoor, findPersonAtDoor, renewPassword } from "./door-store.ts";
+import { addInvitation, findPersonRow, revokeInvitationRow, revokeInvitationsTo } from "./store.ts";
 
 export const INVITATION_DAYS = 7;
 
-/** Answers with the link's word once; only its hash is kept. */
-export const invitePerson = companyUseCase("people.invitePerson", "people.manage", invitePersonInput, async (scope, input) => {
-  if (await findPersonAtDoor(scope.tx, input.email)) return brokenRule("email-in-use", { email: input.email });
-  await revokeInvitationsTo(scope, input.email);
+async function writeLink(scope: CompanyScope, to: { email: string; role: Role }) {
+  await revokeInvitationsTo(scope, to.email);
   const token = newToken();
   const expiresAt = new Date(Date.parse(scope.now) + INVITATION_DAYS * 86_400_000).toISOString();
-  await addInvitation(scope, { id: newId(), ...input, tokenHash: sha256(token), expiresAt });
+  await addInvitation(scope, { id: newId(), ...to, tokenHash: sha256(token), expiresAt });
   return ok({ token, expiresAt });
+}
+
+/** Answers with the link's word once; only its hash is kept. */
+export const invitePerson = companyUseCase("people.invitePerson", "people.manage", invitePersonInput, async (scope, input) =>
+  (await findPersonAtDoor(scope.tx, input.email)) ? brokenRule("email-in-use", { email: input.email }) : writeLink(scope, input),
+);
+
+/** A link with which a person who lost the password sets a new one. */
+export const linkNewPassword = companyUseCase("people.linkNewPassword", "people.manage", personInput, async (scope, { personId }) => {
+  const person = await findPersonRow(scope, personId);
+  if (!person || !isRole(person.role)) return notFound("person");
+  if (!person.isActive) return brokenRule("person-not-active", { name: person.name });
+  return writeLink(scope, { email: person.email, role: person.role });
 });
 
 export const revokeInvitation = companyUseCase(
@@ -31,10 +44,15 @@ export const revokeInvitation = companyUseCase(
 );
 
 export const readInvitation = doorUseCase("people.readInvitation", readInvitationInput, async ({ token }) => {
-  const invitation = await transaction((tx) => findInvitationAtDoor(tx, sha256(token)));
-  if (!invitation?.isOpen) return notFound("invitation");
-  const { email, role, companyName, inviterName } = invitation;
-  return ok({ email, role, companyName, inviterName });
+  const known = await transaction(async (tx) => {
+    const invitation = await findInvitationAtDoor(tx, sha256(token));
+    if (!invitation?.isOpen) return null;
+    const person = await findPersonAtDoor(tx, invitation.email);
+    return { ...invitation, setsNewPassword: person?.companyId === invitation.companyId };
+  });
+  if (!known) return notFound("invitation");
+  const { email, role, companyName, inviterName, setsNewPassword } = known;
+  return ok({ email, role, companyName, inviterName, setsNewPassword });
 });
 
 export const acceptInvitation = doorUseCase("people.acceptInvitation", acceptInvitationInput, async (input) => {
@@ -46,7 +64,8 @@ export const acceptInvitation = doorUseCase("people.acceptInvitation", acceptInv
       const { companyId, email, role } = invitation;
       await enterCompany(tx, companyId);
       if (!(await closeInvitation(tx, companyId, invitation.id, now()))) return notFound("invitation");
-      await addPersonTo(tx, companyId, { id: newId(), email, name: input.name, role, passwordHash });
+      const renewed = await renewPassword(tx, companyId, email, passwordHash);
+      if (!renewed) await addPersonTo(tx, companyId, { id: newId(), email, name: input.name, role, passwordHash });
       return ok({ email });
     });
   } catch (error) {
