@@ -1,6 +1,5 @@
 /** Every address of the product, built in one place. */
-const SET_UP_PARTS = ["levels", "grid", "marks", "columns", "schedule", "shutter", "pour", "stages"] as const;
-export type SetUpPart = (typeof SET_UP_PARTS)[number];
+export type SetUpPart = "levels" | "grid" | "marks" | "columns" | "schedule" | "shutter" | "pour" | "stages";
 
 type Query = Readonly<Record<string, string | number | undefined>>;
 

@@ -5,7 +5,7 @@ import { Button } from "#app/_ui/control/button.tsx";
 import { Dialog } from "#app/_ui/control/dialog.tsx";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
 import { DataTable, type DataColumn } from "#app/_ui/page/data-table.tsx";
-import { quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
+import { lengthFigure, quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
 import { ClampKindForm } from "./clamp-kind-form.tsx";
 import type { ClampKind } from "./clamp-kind.ts";
 import { RetireButton } from "./retire-button.tsx";
@@ -16,12 +16,13 @@ export type ClampKindsProps = { readonly kinds: readonly ClampKind[]; readonly u
 export function ClampKinds({ kinds, units, canEdit }: ClampKindsProps) {
   const [open, setOpen] = useState<ClampKind | "new" | undefined>(undefined);
   const add = canEdit ? <Button kind="primary" onPress={() => setOpen("new")}>Add a clamp kind</Button> : null;
-  const mm = (value: number) => quantityText(value, "mm", units);
+  const figure = (value: number) => lengthFigure(value, units);
+  const unit = units === "us" ? "ft-in" : "mm";
   const columns: readonly DataColumn<ClampKind>[] = [
     { key: "name", head: "Name", isRowHead: true, cell: (kind) => kind.name },
-    { key: "size", head: "Fits over", isFigure: true, cell: (kind) => `${mm(kind.minSize)} to ${mm(kind.maxSize)}` },
+    { key: "size", head: `Fits over (${unit})`, isFigure: true, cell: (kind) => `${figure(kind.minSize)} to ${figure(kind.maxSize)}` },
     { key: "capacity", head: "Capacity of one side", isFigure: true, cell: (kind) => quantityText(kind.sideCapacity, "kN", units) },
-    { key: "bar", head: "Bar: length × depth × thickness", isFigure: true, cell: (kind) => `${mm(kind.barLength)} × ${mm(kind.barDepth)} × ${mm(kind.barThickness)}` },
+    { key: "bar", head: `Bar (${unit})`, isFigure: true, cell: (kind) => `${figure(kind.barLength)} × ${figure(kind.barDepth)} × ${figure(kind.barThickness)}` },
     { key: "weight", head: "Weight", isFigure: true, cell: (kind) => quantityText(kind.weight, "kg", units) },
     {
       key: "source", head: "Source",
@@ -29,12 +30,7 @@ export function ClampKinds({ kinds, units, canEdit }: ClampKindsProps) {
     },
     ...(canEdit ? [{
       key: "change", head: <span className="sr-only">Change</span>,
-      cell: (kind: ClampKind) => (
-        <div className="flex flex-wrap gap-2">
-          <Button aria-label={`Change ${kind.name}`} onPress={() => setOpen(kind)}>Change</Button>
-          <RetireButton clampKindId={kind.id} name={kind.name} />
-        </div>
-      ),
+      cell: (kind: ClampKind) => <Button aria-label={`Change ${kind.name}`} onPress={() => setOpen(kind)}>Change</Button>,
     }] : []),
   ];
   return (
@@ -50,7 +46,14 @@ export function ClampKinds({ kinds, units, canEdit }: ClampKindsProps) {
         onOpenChange={(isOpen) => { if (!isOpen) setOpen(undefined); }}
         isAlert
       >
-        {(close) => <ClampKindForm {...(open !== undefined && open !== "new" ? { kind: open } : {})} units={units} onDone={close} />}
+        {(close) => (
+          <div className="flex flex-col gap-5">
+            <ClampKindForm {...(open !== undefined && open !== "new" ? { kind: open } : {})} units={units} onDone={close} />
+            {open !== undefined && open !== "new" ? (
+              <div className="border-t-2 border-ink pt-4"><RetireButton clampKindId={open.id} name={open.name} onDone={close} /></div>
+            ) : null}
+          </div>
+        )}
       </Dialog>
     </>
   );

@@ -6,9 +6,9 @@ import { ConfirmButton } from "#app/_ui/control/confirm-button.tsx";
 import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
 import { retireClampKindAction } from "./actions.ts";
 
-export type RetireButtonProps = { readonly clampKindId: string; readonly name: string };
+export type RetireButtonProps = { readonly clampKindId: string; readonly name: string; readonly onDone: () => void };
 
-export function RetireButton({ clampKindId, name }: RetireButtonProps) {
+export function RetireButton({ clampKindId, name, onDone }: RetireButtonProps) {
   const [failure, setFailure] = useState<Failure>();
   const [isPending, start] = useTransition();
   return (
@@ -21,6 +21,7 @@ export function RetireButton({ clampKindId, name }: RetireButtonProps) {
         onConfirm={() => start(async () => {
           const retired = await retireClampKindAction({ clampKindId });
           setFailure(retired.ok ? undefined : retired.failure);
+          if (retired.ok) onDone();
         })}
       >
         Take out of use

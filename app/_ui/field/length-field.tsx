@@ -23,11 +23,16 @@ function readMm(text: string, units: Units, places: number): number | undefined 
 const plain = (valueMm: number | undefined, units: Units): string =>
   valueMm === undefined ? "" : units === "us" ? quantityText(valueMm, "mm", "us") : String(Math.round(valueMm * 10) / 10);
 
-/** A length typed as the project reads it; millimetres are posted under `name`. An unreadable entry is posted as typed, to be refused. */
+/**
+ * A length typed as the project reads it; millimetres are posted under `name`. An entry left as it was is posted as it
+ * was, without the rounding to a sixteenth of an inch that shows it; an unreadable one as typed, to be refused.
+ */
 export function LengthField(props: LengthFieldProps) {
   const { name, label, hint, problem, isRequired = false, isDisabled = false, size, units, defaultValueMm, places = 0, onChangeMm } = props;
-  const [text, setText] = useState(plain(defaultValueMm, units));
-  const read = readMm(text, units, places);
+  const shown = plain(defaultValueMm, units);
+  const [text, setText] = useState(shown);
+  const readText = (typed: string) => (typed === shown && defaultValueMm !== undefined ? defaultValueMm : readMm(typed, units, places));
+  const read = readText(text);
   const wrong = text.trim() !== "" && read === undefined;
   const ownHint = units === "us" ? `Feet and inches: 9'-4 1/2"` : "Millimetres";
   const refused = problem ?? refusalOf(useContext(FormValidationContext), name);
@@ -35,7 +40,7 @@ export function LengthField(props: LengthFieldProps) {
   return (
     <TextField
       value={text}
-      onChange={(next) => { setText(next); onChangeMm?.(readMm(next, units, places)); }}
+      onChange={(next) => { setText(next); onChangeMm?.(readText(next)); }}
       isRequired={isRequired}
       isDisabled={isDisabled}
       {...(isInvalid ? { isInvalid } : {})}

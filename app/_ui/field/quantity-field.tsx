@@ -37,7 +37,7 @@ export function QuantityField(props: QuantityFieldProps) {
     >
       <FieldLabel label={`${label} (${edge.unit})`} isRequired={isRequired} />
       <Group className={GROUP}>
-        <Input className="min-h-hand w-full min-w-0 bg-transparent px-3 text-right" />
+        <Input className="min-h-10 w-full min-w-0 bg-transparent px-3 text-right" />
       </Group>
       <input type="hidden" name={name} value={kept === undefined ? "" : String(kept)} />
       <FieldNotes hint={hint} problem={refused} />

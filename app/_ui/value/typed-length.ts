@@ -28,3 +28,10 @@ export const lengthText = (valueMm: number, units: Units): string =>
 /** `12.600` in metres, or feet and inches. */
 export const heightText = (valueMm: number, units: Units): string =>
   units === "us" ? quantityText(valueMm, "mm", "us") : figureText(valueMm / 1000, 3).replace("\u202f", "");
+
+/** A length with the text that shows it: feet and inches are rounded to a sixteenth, so the text alone would not give it back. */
+export type ShownLength = { readonly text: string; readonly mm: number };
+
+/** The length as it was while its text is untouched, else what was typed. */
+export const readShown = (typed: string, shown: ShownLength | undefined, read: (typed: string) => number | undefined): number | undefined =>
+  shown !== undefined && shown.text === typed ? shown.mm : read(typed);

@@ -47,7 +47,7 @@ export function MarksForm({ projectId, units, marks, canEdit }: MarksFormProps) 
     { key: "depth", head: `Depth (${unit})`, isFigure: true, width: "8rem", cell: cell("depth", "depthMm", "Depth") },
     { key: "drawn", head: "Drawn", width: "4rem", cell: (row) => <Drawn row={row} units={units} /> },
   ];
-  const addRow = () => add((key) => ({ key, id: undefined, name: "", shape: rows.at(-1)?.shape ?? "rectangle", width: "", depth: "" }));
+  const addRow = () => add((key) => ({ key, given: undefined, name: "", shape: rows.at(-1)?.shape ?? "rectangle", width: "", depth: "" }));
   return (
     <SaveForm answered={answered} label="Save the marks" done="Marks saved." canEdit={canEdit} className="flex flex-col gap-3">
       {rows.length === 0 ? (
