@@ -2,7 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { currentCaller } from "#lib/server/gate/session.ts";
-import { invitePerson, revokeInvitation } from "#lib/server/people/invitations.ts";
+import { invitePerson, linkNewPassword, revokeInvitation } from "#lib/server/people/invitations.ts";
 import { changeRole, setPersonActive } from "#lib/server/people/manage-people.ts";
 import { paths } from "#app/paths.ts";
 
@@ -10,6 +10,12 @@ export async function invitePersonAction(input: Parameters<typeof invitePerson>[
   const invited = await invitePerson(await currentCaller(), input);
   if (invited.ok) revalidatePath(paths.people());
   return invited;
+}
+
+export async function linkNewPasswordAction(input: Parameters<typeof linkNewPassword>[1]) {
+  const linked = await linkNewPassword(await currentCaller(), input);
+  if (linked.ok) revalidatePath(paths.people());
+  return linked;
 }
 
 export async function revokeInvitationAction(input: Parameters<typeof revokeInvitation>[1]) {

@@ -9,6 +9,7 @@ import { Dialog } from "#app/_ui/control/dialog.tsx";
 import { ChoiceGroup } from "#app/_ui/field/choice-group.tsx";
 import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
 import { changeRoleAction, setPersonActiveAction } from "./actions.ts";
+import { NewPasswordLink } from "./new-password-link.tsx";
 import type { Person } from "./people-table.tsx";
 import { ROLE_CHOICES } from "./role-choices.ts";
 
@@ -43,6 +44,7 @@ export function ChangePerson({ person }: { readonly person: Person }) {
                 Change the role
               </Button>
             </div>
+            {person.isActive ? <div className="border-t-2 border-ink pt-4"><NewPasswordLink person={person} /></div> : null}
             <div className="border-t-2 border-ink pt-4">
               {person.isActive ? (
                 <ConfirmButton

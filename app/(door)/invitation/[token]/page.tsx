@@ -11,7 +11,16 @@ export default async function InvitationPage({ params }: Props) {
   const { token } = await params;
   const invitation = await readInvitation({ token });
   if (!invitation.ok) notFound();
-  const { companyName, inviterName, role, email } = invitation.value;
+  const { companyName, inviterName, role, email, setsNewPassword } = invitation.value;
+  if (setsNewPassword) {
+    return (
+      <div className="flex flex-col gap-5">
+        <h1 className="text-2xl">Choose a new password</h1>
+        <p>{inviterName} of {companyName} sent this link to <strong className="break-words">{email}</strong>. Every session open under the old password ends.</p>
+        <AcceptForm token={token} email={email} setsNewPassword />
+      </div>
+    );
+  }
   return (
     <div className="flex flex-col gap-5">
       <h1 className="text-2xl">Join {companyName}</h1>
