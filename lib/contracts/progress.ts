@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { CAUSES, GATES, STAGES } from "#lib/trade/progress/stages.ts";
 import type { Finding } from "#lib/trade/progress/finding.ts";
+import type { Next } from "#lib/trade/progress/next.ts";
+import type { SiteEvent } from "#lib/trade/progress/site-event.ts";
 import { between, id, instant, optionalLine } from "./fields.ts";
 
 const fact = {
@@ -50,3 +52,16 @@ export type RecordAnswer = {
 
 export const changesSinceInput = z.object({ projectId: id, since: z.number().int().min(0) });
 export const todayInput = z.object({ projectId: id, levelId: id.optional() });
+
+/** An entry to be settled, and what speaks against it as things stand now; null when nothing does any more. */
+export type QueriedEntry = { readonly event: SiteEvent; readonly byName: string; readonly because: Finding | null };
+/** A column as the page of the day shows it. */
+export type TodayColumn = {
+  readonly id: string; readonly gridRef: string; readonly mark: string; readonly levelId: string; readonly level: string;
+  readonly shape: "rectangle" | "circle"; readonly widthMm: number; readonly depthMm: number;
+  readonly done: number; readonly flagged: boolean; readonly next: Next; readonly asksForReading: boolean;
+  readonly queried: readonly QueriedEntry[];
+  readonly held: { readonly at: string; readonly reason: string | null } | null;
+  /** Those the owner has not acknowledged. */
+  readonly exceptions: readonly (Finding & { readonly eventId: string; readonly reason: string | null })[];
+};

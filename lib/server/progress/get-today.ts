@@ -1,11 +1,12 @@
 import "server-only";
-import { todayInput } from "#lib/contracts/progress.ts";
+import { todayInput, type TodayColumn } from "#lib/contracts/progress.ts";
 import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import { ok } from "#lib/kernel/result.ts";
 import { next } from "#lib/trade/progress/next.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { projectHead, readRules } from "../projects/project-head.ts";
 import { readProject } from "../projects/store.ts";
+import { listQueriedEntries } from "./queried-entries.ts";
 import { toProgressRule } from "./rule.ts";
 import { findLevelToBegin, listOpenColumns, type OpenColumn } from "./today-store.ts";
 
@@ -21,12 +22,13 @@ export const getToday = projectUseCase("progress.getToday", "progress.read", tod
   const rule = toProgressRule(readRules(row).progressRule, project);
   const level = levelId ?? (await findLevelToBegin(scope));
   const open = await listOpenColumns(scope, level, rule, MOST + 1);
-  const columns = open.slice(0, MOST).sort(byPlace).map(({ state, ...column }) => ({
+  const queried = await listQueriedEntries(scope, open.filter(({ state }) => state.queried.length > 0), rule);
+  const columns = open.slice(0, MOST).sort(byPlace).map(({ state, ...column }): TodayColumn => ({
     ...column,
     shape: column.shape === "circle" ? ("circle" as const) : ("rectangle" as const),
     next: next(state, rule, scope.now),
     asksForReading: state.asksForReading,
-    queried: state.queried.map((eventId) => state.known.find((each) => each.id === eventId)).filter((each) => each !== undefined),
+    queried: queried.get(column.id) ?? [],
     held: state.held,
     exceptions: state.exceptions.filter((each) => !each.acknowledged),
   }));

@@ -37,6 +37,15 @@ export async function listEventsWithNames(scope: ProjectScope, columnId: string)
   return rows.map((row) => ({ event: toEvent({ ...row, payload: row.payload as object }), byName: row.by.name }));
 }
 
+export async function listEventsById(scope: ProjectScope, ids: readonly string[]): Promise<EventWithName[]> {
+  const rows = await scope.tx.siteEvent.findMany({
+    where: { ...within(scope), id: { in: [...ids] } },
+    orderBy: { seq: "asc" },
+    include: { by: { select: { name: true } } },
+  });
+  return rows.map((row) => ({ event: toEvent({ ...row, payload: row.payload as object }), byName: row.by.name }));
+}
+
 export async function findKnownEvents(scope: ProjectScope, ids: readonly string[]) {
   const rows = await scope.tx.$queryRaw<{ id: string; columnId: string; kind: string; standing: string }[]>`
     select id::text, column_id::text "columnId", kind, standing from site_event

@@ -4,7 +4,10 @@ import { currentCaller } from "#lib/server/gate/session.ts";
 import { getProject } from "#lib/server/projects/get-set-up.ts";
 import { NavBar } from "#app/_ui/page/nav-bar.tsx";
 import { Notice } from "#app/_ui/message/notice.tsx";
+import { FieldLine } from "#app/_field/field-line.tsx";
+import { KeepPages } from "#app/_field/keep-pages.tsx";
 import { paths } from "#app/paths.ts";
+import { ownAccount } from "../../own-account.ts";
 import { Refused } from "../../refused.tsx";
 
 type Props = { readonly params: Promise<{ projectId: string }>; readonly children: ReactNode };
@@ -21,7 +24,9 @@ export async function generateMetadata({ params }: Pick<Props, "params">): Promi
 export default async function ProjectLayout({ params, children }: Props) {
   const project = await readProject(params);
   if (!project.ok) return <Refused failure={project.failure} />;
-  const { id, name, isArchived } = project.value;
+  const account = await ownAccount();
+  if (!account.ok) return <Refused failure={account.failure} />;
+  const { id, name, isArchived, timeZone, units } = project.value;
   const pages = [
     { href: paths.today(id), label: "Today" },
     { href: paths.columns(id), label: "Columns" },
@@ -29,6 +34,8 @@ export default async function ProjectLayout({ params, children }: Props) {
   ];
   return (
     <>
+      <KeepPages others={[paths.today(id), paths.columns(id)]} />
+      <FieldLine project={{ id, timeZone, units }} me={{ id: account.value.id, name: account.value.name, role: account.value.role }} />
       <NavBar label={name} items={pages} />
       {isArchived ? (
         <div className="no-print mx-auto max-w-7xl px-3 pt-3 sm:px-6">
