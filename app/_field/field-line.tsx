@@ -48,7 +48,7 @@ export function FieldLine({ project, me }: FieldLineProps) {
   const hasKept = waiting + asks + refused > 0;
   if (!isOut && !hasKept && kept.isLasting && kept.counts.ofOthers === 0) return <div role="status" />;
   return (
-    <div role="status" className={`no-print border-b-2 ${isLoud ? "border-flag bg-flag-wash" : "border-ink bg-wash"}`}>
+    <div role="status" className={`no-print sticky top-0 z-10 border-b-2 ${isLoud ? "border-flag bg-flag-wash" : "border-ink bg-wash"}`}>
       <div className="mx-auto flex max-w-7xl flex-wrap items-center gap-x-4 gap-y-1 px-3 py-1 sm:px-6">
         {isOut ? <p className="font-semibold">No reception.{asOf ? ` This page is as of ${asOf}.` : ""}</p> : null}
         {hasKept ? (

@@ -113,7 +113,7 @@ function Body({ columns, project, plumbing, when, setWhen, isBusy, act, onClear 
           <span className="line-clamp-1 text-sm text-ink-soft">{columns.length === 1 ? only?.level : columnsWords(columns)}</span>
         </p>
         <WhenButton when={when} timeZone={project.timeZone} onChange={setWhen} />
-        {onClear ? <Button size="glove" onPress={onClear}>Clear</Button> : null}
+        {onClear ? <Button size="glove" onPress={onClear}><span className="-mx-2 text-base">Clear</span></Button> : null}
       </div>
       <StageButtons
         columns={columns} next={commonNext(columns, plumbing)} when={whenWords(when, project.timeZone)} isBusy={isBusy}

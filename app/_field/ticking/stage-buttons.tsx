@@ -33,9 +33,9 @@ export function StageButtons({ columns, next, when, isBusy, onStage }: StageButt
         const left = columns.filter(({ done }) => !hasDone(done, stage)).length;
         const look = { kind: stage === next ? "primary" as const : "plain" as const, size: "glove" as const, wide: true, isDisabled: left === 0 || isBusy };
         const face = (
-          <span className="-mx-3 flex items-center gap-2">
-            {drawn ? <ColumnSign shape={drawn.shape} width_mm={drawn.widthMm} depth_mm={drawn.depthMm} done={upTo(stage)} flagged={false} size={30} /> : null}
-            <span className="flex flex-col text-left">
+          <span className="-mx-4 flex items-center gap-2">
+            {drawn ? <ColumnSign shape={drawn.shape} width_mm={drawn.widthMm} depth_mm={drawn.depthMm} done={upTo(stage)} flagged={false} size={28} /> : null}
+            <span className="flex flex-col text-left text-base">
               <span>{stage}</span>
               {left < columns.length ? <span className="text-xs font-normal">{left === 0 ? "done" : `${left} of ${columns.length}`}</span> : null}
             </span>
@@ -44,7 +44,7 @@ export function StageButtons({ columns, next, when, isBusy, onStage }: StageButt
         if (!ASKED_FIRST.includes(stage)) return <Button key={stage} {...look} onPress={() => onStage(stage)}>{face}</Button>;
         return (
           <ConfirmButton
-            key={stage} {...look} title={`${stage}: ${columnsWords(columns)}?`} confirmLabel={`Record as ${stage}`} onConfirm={() => onStage(stage)}
+            key={stage} {...look} title={`Record as ${stage}: ${columnsWords(columns)}?`} confirmLabel={`Record as ${stage}`} onConfirm={() => onStage(stage)}
             explain={<><p className="font-semibold">When: {when}</p><p className="mt-1">{EXPLAIN[stage]}</p></>}
           >
             {face}

@@ -23,7 +23,7 @@ export function WhenButton({ when, timeZone, onChange }: WhenButtonProps) {
   return (
     <Dialog
       title="When did it happen?"
-      trigger={<Button size="glove">{when === null ? "Just now" : instantWords(when.at, timeZone).time}<span className="sr-only">: set when it happened</span></Button>}
+      trigger={<Button size="glove"><span className="-mx-2 whitespace-nowrap text-base">{when === null ? "Just now" : instantWords(when.at, timeZone).time}<span className="sr-only">: set when it happened</span></span></Button>}
     >
       {(close) => <WhenForm when={when} timeZone={timeZone} onSet={(set) => { onChange(set); close(); }} />}
     </Dialog>

@@ -21,7 +21,7 @@ export type ActDialogProps = {
 /** A button that opens a form for one kind of entry. */
 export function ActDialog({ label, title, isDisabled, onAct, children }: ActDialogProps) {
   return (
-    <Dialog title={title} trigger={<Button size="glove" wide isDisabled={isDisabled}><span className="-mx-3 text-base">{label}</span></Button>}>
+    <Dialog title={title} trigger={<Button size="glove" wide isDisabled={isDisabled}><span className="-mx-4 text-base">{label}</span></Button>}>
       {(close) => children((fact, reason) => { close(); onAct(fact, reason); })}
     </Dialog>
   );

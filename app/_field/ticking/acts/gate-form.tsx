@@ -26,7 +26,7 @@ export function GateForm({ onAct }: ActFormProps) {
     <ul className="flex flex-col gap-2">
       {GATES.map((gate) => (
         <li key={gate} className="grid grid-cols-[1fr_auto] gap-2">
-          <Button kind="primary" size="glove" wide onPress={() => onAct({ kind: "gate-released", gate }, null)}>{gate}</Button>
+          <Button size="glove" wide onPress={() => onAct({ kind: "gate-released", gate }, null)}>{gate}</Button>
           <Button size="glove" onPress={() => setTaking(gate)}>Take back<span className="sr-only">: {gate}</span></Button>
         </li>
       ))}
