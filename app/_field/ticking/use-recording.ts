@@ -36,6 +36,13 @@ export type Recording = {
 const idsOf = (skipped: readonly Skipped[], kinds: readonly Skipped["kind"][]): string[] =>
   skipped.flatMap(({ id, kind }) => (id !== null && kinds.includes(kind) ? [id] : []));
 
+function undoableOf(told: Outcome, ids: readonly string[]): Undoable | null {
+  const lost = new Set(idsOf(told.skipped, ["asks", "refused"]));
+  const kept = ids.filter((id) => !lost.has(id));
+  const [key] = kept;
+  return key === undefined ? null : { key, words: told.isSaved ? `${told.words}. Saved on this phone.` : told.words, ids: kept };
+}
+
 /** One press of a button after another: recorded, told about, taken back. */
 export function useRecording({ project, me, plumbing, onTaken, onDone }: RecordingInput): Recording {
   const ticks = useTicks({ projectId: project.id, personId: me.id, personName: me.name, ...(plumbing ? { plumbing } : {}) });
@@ -43,15 +50,12 @@ export function useRecording({ project, me, plumbing, onTaken, onDone }: Recordi
   const [undoable, setUndoable] = useState<Undoable | null>(null);
   const [outcome, setOutcome] = useState<Outcome | null>(null);
 
-  const tell = (words: string, ticked: TickOutcome, columnIds: readonly string[], skipped: readonly Skipped[]): Outcome => {
+  const tell = (words: string, ticked: TickOutcome, columnIds: readonly string[], skipped: readonly Skipped[]): void => {
     const told = readOutcome(words, ticked, columnIds, skipped);
     if (ticked.where === "sent") onTaken?.(ticked.answer);
-    const kept = new Set(idsOf(told.skipped, ["asks", "refused"]));
-    const ids = ticked.ids.filter((id) => !kept.has(id));
-    if (ids.length > 0) setUndoable({ key: ids[0] ?? "", words: told.isSaved ? `${words}. Saved on this phone.` : words, ids });
+    setUndoable((before) => undoableOf(told, ticked.ids) ?? before);
     setOutcome(needsTelling(told) ? told : null);
     if (!needsTelling(told)) onDone?.();
-    return told;
   };
   const busy = async (work: () => Promise<void>): Promise<void> => {
     setBusy(true);

@@ -3,10 +3,12 @@
 import Link from "next/link";
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
 import { ColumnSign } from "#app/_ui/drawing/sign/column-sign.tsx";
+import { Section } from "#app/_ui/page/section.tsx";
 import { wordFinding } from "#app/_ui/wording-findings.ts";
 import { actWords } from "#app/_field/ticking/act-words.ts";
 import { AcknowledgeButton, LiftHoldButton, SettleButtons } from "#app/_field/ticking/event-buttons.tsx";
 import { columnName, type TickPerson, type TickProject } from "#app/_field/ticking/tick-column.ts";
+import { paths } from "#app/paths.ts";
 import { siteTime } from "./block-words.ts";
 import type { TodayRow } from "./group-columns.ts";
 
@@ -56,5 +58,19 @@ export function SettleCard({ row, project, me, now, href, onTaken }: SettleCardP
         )) : null}
       </div>
     </li>
+  );
+}
+
+export type SettleSectionProps = Omit<SettleCardProps, "row" | "href"> & { readonly rows: readonly TodayRow[] };
+
+/** What has to be decided before anything else; nothing when there is nothing to decide. */
+export function SettleSection({ rows, ...shared }: SettleSectionProps) {
+  if (rows.length === 0) return null;
+  return (
+    <Section title="Settle first" note={`${rows.length} held, contradicted or against a rule`}>
+      <ul className="grid gap-3 lg:grid-cols-2">
+        {rows.map((row) => <SettleCard key={row.id} {...shared} row={row} href={paths.column(shared.project.id, row.id)} />)}
+      </ul>
+    </Section>
   );
 }

@@ -1,11 +1,10 @@
 "use client";
 
-import { useMemo, useState } from "react";
-import type { TodayColumn } from "#lib/contracts/progress.ts";
+import { useState } from "react";
+import type { RecordAnswer, TodayColumn } from "#lib/contracts/progress.ts";
 import type { Plumbing } from "#lib/trade/progress/stages.ts";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
 import { Notice } from "#app/_ui/message/notice.tsx";
-import { Section } from "#app/_ui/page/section.tsx";
 import { Tabs } from "#app/_ui/page/tabs.tsx";
 import { TickPanel } from "#app/_field/tick-panel.tsx";
 import type { TickPerson, TickProject } from "#app/_field/ticking/tick-column.ts";
@@ -17,8 +16,8 @@ import { ColumnRow } from "./column-row.tsx";
 import { EveningUnsent } from "./evening-unsent.tsx";
 import { blocksNow, eveningGroups, isToSettle, withNews, workGroups, type RowGroup, type TodayRow } from "./group-columns.ts";
 import { RowGroupSection } from "./row-group-section.tsx";
-import { SettleCard } from "./settle-card.tsx";
-import { useNews } from "./use-news.ts";
+import { SettleSection } from "./settle-card.tsx";
+import { useNews, type NewsOfColumns } from "./use-news.ts";
 import { useSiteClock } from "./use-site-clock.ts";
 
 export type TodayBoardProps = {
@@ -29,28 +28,36 @@ export type TodayBoardProps = {
   readonly readAt: string;
 };
 
-/** What is next, what blocks it, and the panel to record it. */
-export function TodayBoard({ project, me, plumbing, columns, readAt }: TodayBoardProps) {
-  const now = useSiteClock(readAt);
-  const news = useNews(project.lastSeq);
+/** The columns as they stand now: what others ticked and what waits on this phone is counted in. */
+function useRows({ project, me, plumbing, columns }: TodayBoardProps, newsOf: NewsOfColumns["of"]): readonly TodayRow[] {
   const ticks = useTicks({ projectId: project.id, personId: me.id, personName: me.name, plumbing });
-  useLive({ projectId: project.id, since: project.lastSeq, onMessage: (message) => news.hear(message.seq, message.columns) });
-  const [selected, setSelected] = useState<ReadonlySet<string>>(new Set());
-
-  const rows = columns.map((column): TodayRow => {
-    const heard = news.of(column.id) ?? column;
-    const expected = ticks.expect({ id: column.id, done: heard.done, flagged: heard.flagged });
-    const isWaiting = ticks.pending.some(({ event }) => event.columnId === column.id);
-    return withNews(column, expected, isWaiting, plumbing);
+  const waiting = new Set(ticks.pending.map(({ event }) => event.columnId));
+  return columns.map((column) => {
+    const { done, flagged } = newsOf(column.id) ?? column;
+    return withNews(column, ticks.expect({ id: column.id, done, flagged }), waiting.has(column.id), plumbing);
   });
-  const toSettle = rows.filter((row) => isToSettle(row, me.role === "owner"));
-  const chosen = useMemo(() => rows.filter(({ id }) => selected.has(id)), [rows, selected]);
+}
 
+function useSelection() {
+  const [selected, setSelected] = useState<ReadonlySet<string>>(new Set());
   const select = (ids: readonly string[], isSelected: boolean) => setSelected((before) => {
     const after = new Set(before);
     for (const id of ids) if (isSelected) after.add(id); else after.delete(id);
     return after;
   });
+  return { selected, setSelected, select };
+}
+
+/** What is next, what blocks it, and the panel to record it. */
+export function TodayBoard(props: TodayBoardProps) {
+  const { project, me, plumbing, readAt } = props;
+  const now = useSiteClock(readAt);
+  const news = useNews(project.lastSeq);
+  useLive({ projectId: project.id, since: project.lastSeq, onMessage: (message) => news.hear(message.seq, message.columns) });
+  const { selected, setSelected, select } = useSelection();
+  const rows = useRows(props, news.of);
+  const chosen = rows.filter(({ id }) => selected.has(id));
+
   const draw = (row: TodayRow) => (
     <ColumnRow
       key={row.id} row={row} words={blockWords(row.next, blocksNow(row, now), now, project.timeZone)} units={project.units}
@@ -60,18 +67,8 @@ export function TodayBoard({ project, me, plumbing, columns, readAt }: TodayBoar
   const list = (groups: readonly RowGroup[]) => groups.map((group) => (
     <RowGroupSection key={group.key} group={group} selected={selected} onSelect={select} draw={draw} />
   ));
-  const settle = toSettle.length === 0 ? null : (
-    <Section title="Settle first" note={`${toSettle.length} held, contradicted or against a rule`}>
-      <ul className="grid gap-3 lg:grid-cols-2">
-        {toSettle.map((row) => (
-          <SettleCard
-            key={row.id} row={row} project={project} me={me} now={now} href={paths.column(project.id, row.id)}
-            onTaken={(answer) => news.hear(answer.seq, answer.columns)}
-          />
-        ))}
-      </ul>
-    </Section>
-  );
+  const hearAnswer = (answer: RecordAnswer) => news.hear(answer.seq, answer.columns);
+  const settle = <SettleSection project={project} me={me} rows={rows.filter((row) => isToSettle(row, me.role === "owner"))} now={now} onTaken={hearAnswer} />;
   const work = workGroups(rows, now);
   const evening = eveningGroups(rows);
   return (
@@ -79,12 +76,12 @@ export function TodayBoard({ project, me, plumbing, columns, readAt }: TodayBoar
       <Tabs
         label="Time of day"
         items={[
-          { id: "next", label: "What is next", content: <div className="flex flex-col gap-6">{settle}{list(work)}{work.length === 0 && settle === null ? <AllDone /> : null}</div> },
+          { id: "next", label: "What is next", content: <div className="flex flex-col gap-6">{settle}{list(work)}{work.length === 0 && !rows.some((row) => isToSettle(row, me.role === "owner")) ? <AllDone /> : null}</div> },
           { id: "evening", label: "End of the day", content: <div className="flex flex-col gap-6"><EveningUnsent personId={me.id} />{settle}{list(evening)}{evening.length === 0 ? <Notice kind="done" title="Nothing is left half done.">No column stands unclamped, waits in its form or lacks a reading.</Notice> : null}</div> },
         ]}
       />
       <TickPanel
-        project={project} me={me} plumbing={plumbing} columns={chosen} onTaken={(answer) => news.hear(answer.seq, answer.columns)}
+        project={project} me={me} plumbing={plumbing} columns={chosen} onTaken={hearAnswer}
         onSelectOnly={(ids) => setSelected(new Set(ids))} onClear={() => setSelected(new Set())}
       />
     </div>
