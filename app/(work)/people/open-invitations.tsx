@@ -33,7 +33,7 @@ export function OpenInvitations({ invitations }: { readonly invitations: readonl
   return (
     <div className="flex flex-col gap-3">
       {failure ? <FailureNotice failure={failure} /> : null}
-      <DataTable caption="Open invitations" isCaptionHidden columns={columns} rows={invitations} rowKey={({ id }) => id} />
+      <DataTable caption="Invitations not yet taken" isCaptionHidden columns={columns} rows={invitations} rowKey={({ id }) => id} />
     </div>
   );
 }

@@ -50,7 +50,7 @@ export function EditTable<Row>({ caption, columns, rows, rowKey, rowName, onAdd,
   };
 
   return (
-    <div ref={box} onKeyDown={walk} role="region" aria-label={caption} tabIndex={0} className="relative overflow-x-auto border-2 border-ink bg-sheet">
+    <div ref={box} onKeyDown={walk} role="region" aria-label={`${caption}: table`} tabIndex={0} className="relative overflow-x-auto border-2 border-ink bg-sheet">
       <table className="w-full border-collapse text-left">
         <caption className="sr-only">{caption}</caption>
         <thead>

@@ -41,7 +41,7 @@ export function clashOf(error: unknown): "duplicate" | "still-used" | "lost-race
   const cause = (error.meta as { driverAdapterError?: { cause?: { originalCode?: string } } } | undefined)
     ?.driverAdapterError?.cause?.originalCode;
   if (error.code === "P2002" || cause === "23505") return "duplicate";
-  if (error.code === "P2003" || cause === "23503") return "still-used";
+  if (error.code === "P2003" || cause === "23503" || cause === "23001") return "still-used";
   if (error.code === "P2034" || cause === "40001" || cause === "40P01") return "lost-race";
   return null;
 }

@@ -11,7 +11,7 @@ export default function ProjectSetUpPage({ params }: SetUpParams) {
     <SetUpPage params={params} title="Project">
       {({ project, progressRule }, canEdit) => (
         <>
-          <ProjectForm key={project.version} project={project} progressRule={progressRule} canEdit={canEdit} />
+          <ProjectForm project={project} progressRule={progressRule} canEdit={canEdit} />
           {canEdit ? (
             <Section title={project.isArchived ? "Back to work" : "Finished"}>
               <ArchiveButton projectId={project.id} isArchived={project.isArchived} />

@@ -14,7 +14,7 @@ export default function PourPage({ params }: SetUpParams) {
             What the fresh concrete will press with. The full head holds whatever happens on the day; the other methods allow less, as long
             as the pour keeps to the rate, temperature and mix entered here.
           </p>
-          <PourForm key={project.version} projectId={project.id} units={project.units} pour={pourConditions} canEdit={canEdit} />
+          <PourForm projectId={project.id} units={project.units} pour={pourConditions} canEdit={canEdit} />
           <Caution of="concrete pressure" />
         </>
       )}

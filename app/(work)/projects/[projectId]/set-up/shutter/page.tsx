@@ -20,7 +20,7 @@ export default function ShutterPage({ params }: SetUpParams) {
           <ExampleNotice
             what={[...(isExample(shutterRule.ply.source) ? ["the ply"] : []), ...(isExample(shutterRule.backing.source) ? ["the backing timber"] : [])]}
           />
-          <ShutterForm key={project.version} projectId={project.id} units={project.units} rule={shutterRule} canEdit={canEdit} />
+          <ShutterForm projectId={project.id} units={project.units} rule={shutterRule} canEdit={canEdit} />
           <Caution of="form set" />
         </>
       )}

@@ -16,7 +16,7 @@ export default function StagesPage({ params }: SetUpParams) {
             <p className="mb-3 max-w-prose">Every column goes through these in this order; its sign shows how far it is.</p>
             <SignLegend />
           </Section>
-          <StagesForm key={project.version} project={project} progressRule={progressRule} canEdit={canEdit} />
+          <StagesForm project={project} progressRule={progressRule} canEdit={canEdit} />
           <Caution of="strip time">
             The hours here are the least the crew waits after the pour. Strength at that time depends on mix and weather; where strength
             is tested or specified, that decides.
