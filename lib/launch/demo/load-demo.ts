@@ -45,7 +45,9 @@ export async function loadDemo(databaseUrl: string): Promise<DemoSignIn[]> {
     }
     const wharf = await layOutSite(caller, WHARF, 30);
     await layOutSite(caller, CLINIC, 3);
-    await buildHalf(await enter(PEOPLE[1].email), wharf);
+    const leadingHand = await enter(PEOPLE[1].email);
+    await buildHalf(leadingHand, wharf);
+    await holdOne(leadingHand, wharf);
     return signIns;
   } finally {
     await closeDb();
@@ -81,6 +83,18 @@ async function buildHalf(caller: Caller, site: { projectId: string; columns: rea
     const odd = answer.answers.find(({ outcome }) => outcome !== "accepted" && outcome !== "repeat");
     if (odd) throw new Error(`The demo's own record was not accepted: ${JSON.stringify(odd)}`);
   }
+}
+
+/** One column waits for others, as there always is one. */
+async function holdOne(caller: Caller, site: { projectId: string; columns: readonly LaidColumn[] }): Promise<void> {
+  const column = site.columns.find(({ level, place }) => level === "Level 2" && place === 13);
+  if (!column) throw new Error("The demo has no column to hold.");
+  const now = new Date();
+  const event = {
+    kind: "held" as const, id: uuidv7From(now.getTime(), randomBytes(10)), columnId: column.id, happenedAt: now.toISOString(),
+    reason: "Cast-in plate for the balustrade not on site yet",
+  };
+  must("hold a column", await recordSiteEvents(caller, { projectId: site.projectId, events: [event] }));
 }
 
 const toEvent = ({ step, at, columnId }: Happening & { columnId: string }): ProposedEventInput => ({
