@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { connection } from "next/server";
-import { NothingHere } from "./nothing-here.tsx";
+import { NothingHere } from "./_ui/page/nothing-here.tsx";
 
 export const metadata: Metadata = { title: "Not found" };
 

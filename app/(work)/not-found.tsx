@@ -1,4 +1,4 @@
-import { NothingHere } from "#app/nothing-here.tsx";
+import { NothingHere } from "#app/_ui/page/nothing-here.tsx";
 
 export default function WorkNotFound() {
   return <NothingHere />;

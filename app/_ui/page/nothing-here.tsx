@@ -1,6 +1,6 @@
-import { ButtonLink } from "./_ui/control/button-link.tsx";
-import { Page } from "./_ui/page/page.tsx";
-import { paths } from "./paths.ts";
+import { ButtonLink } from "../control/button-link.tsx";
+import { Page } from "./page.tsx";
+import { paths } from "#app/paths.ts";
 
 /** The same for what does not exist and for what belongs to somebody else. */
 export function NothingHere() {
