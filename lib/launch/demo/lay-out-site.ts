@@ -5,7 +5,7 @@ import { addColumns, changeMarkOnLevel } from "#lib/server/columns/change-column
 import { getSetUp } from "#lib/server/projects/get-set-up.ts";
 import { createProject } from "#lib/server/projects/projects.ts";
 import { saveGridLines, saveLevels, saveMarks } from "#lib/server/projects/save-lists.ts";
-import { must } from "./load-demo.ts";
+import { must } from "./must.ts";
 import type { Site } from "./scenario.ts";
 
 export type LaidColumn = { readonly id: string; readonly level: string; readonly place: number };

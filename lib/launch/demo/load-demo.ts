@@ -2,7 +2,6 @@ import { groupBy } from "#lib/kernel/group-by.ts";
 import { randomBytes } from "node:crypto";
 import { dayIn } from "#lib/kernel/days.ts";
 import { uuidv7From } from "#lib/kernel/ids.ts";
-import type { Result } from "#lib/kernel/result.ts";
 import type { ProposedEventInput } from "#lib/contracts/progress.ts";
 import type { Caller } from "#lib/server/gate/caller.ts";
 import { atMoment } from "#lib/server/platform/clock.ts";
@@ -12,17 +11,12 @@ import { acceptInvitation, invitePerson } from "#lib/server/people/invitations.t
 import { signIn } from "#lib/server/people/sign-in.ts";
 import { recordSiteEvents } from "#lib/server/progress/record-site-events.ts";
 import { layOutSite, type LaidColumn } from "./lay-out-site.ts";
+import { must } from "./must.ts";
 import { CLINIC, COMPANY, PASSWORD, PEOPLE, WHARF } from "./scenario.ts";
 import { cycleOf, STEPS_OF, type Happening } from "./work-done.ts";
 
 export type DemoSignIn = { email: string; password: string; role: string };
 const signIns: DemoSignIn[] = PEOPLE.map(({ email, role }) => ({ email, password: PASSWORD, role }));
-
-/** What a use case of the demo answers, or an error that names the step. */
-export function must<T>(what: string, result: Result<T>): T {
-  if (result.ok) return result.value;
-  throw new Error(`The demo could not ${what}: ${JSON.stringify(result.failure)}`);
-}
 
 const enter = async (email: string): Promise<Caller> =>
   must(`sign in ${email}`, await signIn({ email, password: PASSWORD, address: "demo" }));
