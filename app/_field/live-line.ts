@@ -18,6 +18,8 @@ export class LiveLine {
   private seq: number;
   private standing: LiveStanding = "connecting";
   private failures = 0;
+  /** Refused by a server that was reached, as after signing out: no matter of reception. */
+  private isRefused = false;
   private patience: ReturnType<typeof setTimeout> | undefined;
   private again: ReturnType<typeof setTimeout> | undefined;
   private hiddenAt: number | undefined;
@@ -49,6 +51,7 @@ export class LiveLine {
     this.source = source;
     source.onopen = () => {
       this.failures = 0;
+      this.isRefused = false;
       clearTimeout(this.patience);
       this.patience = undefined;
       this.tell("live");
@@ -70,7 +73,8 @@ export class LiveLine {
   private stumble(source: EventSource): void {
     if (source !== this.source) return;
     this.wait();
-    if (source.readyState !== EventSource.CLOSED) return;
+    this.isRefused = source.readyState === EventSource.CLOSED;
+    if (!this.isRefused) return;
     this.failures += 1;
     const pause = Math.min(LONGEST_WAIT_MS, 1_000 * 2 ** this.failures);
     clearTimeout(this.again);
@@ -84,7 +88,7 @@ export class LiveLine {
 
   private readonly lose = (): void => {
     this.tell("offline");
-    noteContact(false);
+    if (!this.isRefused || !navigator.onLine) noteContact(false);
   };
 
   private readonly reopen = (): void => {
