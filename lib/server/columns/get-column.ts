@@ -7,6 +7,7 @@ import { projectUseCase } from "../gate/use-case.ts";
 import { listClampKindRows } from "../projects/clamp-store.ts";
 import { projectHead, readRules } from "../projects/project-head.ts";
 import { readProject } from "../projects/store.ts";
+import { listQueriedEntries } from "../progress/queried-entries.ts";
 import { toProgressRule } from "../progress/rule.ts";
 import { listEventsWithNames } from "../progress/store.ts";
 import { columnForm } from "./column-form.ts";
@@ -41,6 +42,7 @@ export const getColumn = projectUseCase("columns.getColumn", "progress.read", co
     state,
     next: next(state, rule, scope.now),
     progressRule: rule,
+    queried: (await listQueriedEntries(scope, [{ id: columnId, state }], rule)).get(columnId) ?? [],
     events: events.map(({ event, byName }) => ({ ...event, byName })),
     changes: changes.map((change) => ({ seq: Number(change.seq), at: change.at.toISOString(), by: change.person.name, detail: change.detail })),
     readAt: scope.now,
