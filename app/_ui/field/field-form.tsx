@@ -1,6 +1,6 @@
 "use client";
 
-import { startTransition, type FormEvent, type ReactNode } from "react";
+import { startTransition, useEffect, useRef, type FormEvent, type ReactNode } from "react";
 import { Form } from "react-aria-components";
 import type { Failure } from "#lib/kernel/result.ts";
 import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
@@ -27,8 +27,15 @@ export function FieldForm({ action, failure, className = "flex flex-col gap-4", 
   return (
     <Form action={action} onSubmit={send} validationErrors={problemsByField(failure)} className={className}>
       {failure?.kind === "invalid" ? <FormProblems problems={failure.problems} /> : null}
-      {failure && failure.kind !== "invalid" ? <FailureNotice failure={failure} /> : null}
+      {failure && failure.kind !== "invalid" ? <FormFailure failure={failure} /> : null}
       {children}
     </Form>
   );
+}
+
+/** Comes into sight and takes the focus, since the button pressed may stand far below it. */
+function FormFailure({ failure }: { readonly failure: Failure }) {
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => box.current?.focus(), [failure]);
+  return <div ref={box} tabIndex={-1}><FailureNotice failure={failure} /></div>;
 }

@@ -34,7 +34,9 @@ export function SelectField(props: SelectFieldProps) {
     >
       <FieldLabel label={label} isRequired={isRequired} />
       <Button className={`${boxLook(size)} flex cursor-pointer items-center justify-between gap-2 text-left`}>
-        <SelectValue className="truncate data-placeholder:text-ink-soft" />
+        <SelectValue className="truncate data-placeholder:text-ink-soft">
+          {({ isPlaceholder, defaultChildren, selectedText }) => (isPlaceholder ? defaultChildren : selectedText)}
+        </SelectValue>
         <span aria-hidden className="h-2 w-2 shrink-0 -translate-y-0.5 rotate-45 border-b-2 border-r-2 border-ink" />
       </Button>
       <FieldNotes hint={hint} problem={problem} />
