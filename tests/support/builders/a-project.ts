@@ -41,10 +41,15 @@ export async function aProject(by: Caller, wishes: Wishes = {}): Promise<Project
   return { projectId, levels: levelIds, marks, columnIds, gridRefs };
 }
 
-/** Changes the project's stage rule, leaving all else as it is. */
-export async function ruleFor(by: Caller, projectId: string, change: Partial<z.input<typeof progressRule>>): Promise<void> {
+/** The input that would change nothing about a project. */
+export async function projectAsItIs(by: Caller, projectId: string) {
   const { project, progressRule: rule } = valueOf(await getSetUp(by, { projectId }));
   const { name, site, timeZone, units, currency, workingDays, startsOn, version } = project;
-  const basics = { name, site, timeZone, units, currency, workingDays: [...workingDays], startsOn };
-  valueOf(await changeProject(by, { projectId, version, ...basics, progressRule: { ...rule, ...change } }));
+  return { projectId, version, name, site, timeZone, units, currency, workingDays: [...workingDays], startsOn, progressRule: rule };
+}
+
+/** Changes the project's stage rule, leaving all else as it is. */
+export async function ruleFor(by: Caller, projectId: string, change: Partial<z.input<typeof progressRule>>): Promise<void> {
+  const given = await projectAsItIs(by, projectId);
+  valueOf(await changeProject(by, { ...given, progressRule: { ...given.progressRule, ...change } }));
 }

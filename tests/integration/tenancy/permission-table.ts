@@ -1,0 +1,105 @@
+import type { Role } from "#lib/access/roles.ts";
+import { createToken, listTokens } from "#lib/server/people/access-tokens.ts";
+import { invitePerson } from "#lib/server/people/invitations.ts";
+import { listPeople } from "#lib/server/people/manage-people.ts";
+import { listClampKinds } from "#lib/server/projects/clamp-kinds.ts";
+import { previewSchedule } from "#lib/server/columns/schedule-preview.ts";
+import { getSetUp } from "#lib/server/projects/get-set-up.ts";
+import type { Caller } from "#lib/server/gate/caller.ts";
+import { PASSWORD, type Company } from "#tests/support/builders/a-company.ts";
+import { PROJECT, projectAsItIs, type Project } from "#tests/support/builders/a-project.ts";
+import { aTick } from "#tests/support/builders/a-site-event.ts";
+import { aCsv } from "#tests/support/builders/a-schedule.ts";
+import { valueOf } from "#tests/support/builders/value-of.ts";
+
+export type Site = { readonly company: Company; readonly project: Project; readonly by: Caller; readonly word: string };
+type Row = {
+  readonly may: readonly Role[] | "anyone";
+  /** What another company's owner gets with the same input: nothing there, or the same for a company of the own. */
+  readonly stranger: "not-found" | "own";
+  readonly example: (site: Site) => unknown;
+};
+
+const all: readonly Role[] = ["owner", "leading hand", "office"];
+const owner: readonly Role[] = ["owner"];
+const desk: readonly Role[] = ["owner", "office"];
+const crew: readonly Role[] = ["owner", "leading hand"];
+
+const nothing = (): object => ({});
+const own = (may: Row["may"], example: Row["example"]): Row => ({ may, stranger: "own", example });
+const guarded = (may: Row["may"], example: Row["example"]): Row => ({ may, stranger: "not-found", example });
+const ofProject = (may: Row["may"], example: (site: Site) => object = nothing): Row =>
+  guarded(may, async (site) => ({ projectId: site.project.projectId, ...(await example(site)) }));
+
+const newcomer = ({ word }: Site): string => `${word}@newcomer.example`;
+const leadingHand = ({ company }: Site): { personId: string } => ({ personId: company.leadingHand.personId });
+const firstColumn = ({ project }: Site): string => project.columnIds[0] ?? "";
+const size = { shape: "rectangle", widthMm: 300, depthMm: 450, headedBy: "slab", formHeightMm: null };
+const setUp = async ({ company, project }: Site) => valueOf(await getSetUp(company.owner, { projectId: project.projectId }));
+const clampKinds = async ({ company }: Site) => valueOf(await listClampKinds(company.owner, {}));
+const invitation = async (site: Site) => valueOf(await invitePerson(site.company.owner, { email: newcomer(site), role: "office" }));
+const schedule = { fileName: "lifts.csv", file: aCsv([["N1", "A/9", "300x450", "Ground", "First"]]) };
+
+/** Every use case, who may, and an input that serves. A use case without a row fails the test. */
+export const PERMISSIONS: Readonly<Record<string, Row>> = {
+  "people.mayFoundCompany": own("anyone", nothing),
+  "people.foundCompany": own("anyone", ({ word }) => ({ companyName: word, name: word, email: `${word}@founder.example`, password: PASSWORD })),
+  "people.signIn": own("anyone", ({ company }) => ({ email: company.emailOf("owner"), password: PASSWORD, address: "hut" })),
+  "people.readInvitation": own("anyone", async (site) => ({ token: (await invitation(site)).token })),
+  "people.acceptInvitation": own("anyone", async (site) => ({ token: (await invitation(site)).token, name: "New", password: PASSWORD })),
+  "people.enterByToken": own("anyone", async ({ company }) => ({ token: valueOf(await createToken(company.owner, { name: "t", days: 1 })).token })),
+
+  "people.getOwnAccount": own(all, nothing),
+  "people.changePassword": own(all, () => ({ current: PASSWORD, next: "another long password" })),
+  "people.createToken": own(all, () => ({ name: "counts", days: 30 })),
+  "people.listTokens": own(all, nothing),
+  "people.revokeToken": guarded(all, async ({ by }) => ({ tokenId: await tokenOf(by) })),
+  "people.listPeople": own(all, nothing),
+  "people.invitePerson": own(owner, (site) => ({ email: newcomer(site), role: "office" })),
+  "people.linkNewPassword": guarded(owner, leadingHand),
+  "people.revokeInvitation": guarded(owner, async (site) => ({ invitationId: await openInvitation(site) })),
+  "people.changeRole": guarded(owner, (site) => ({ ...leadingHand(site), role: "office" })),
+  "people.setPersonActive": guarded(owner, (site) => ({ ...leadingHand(site), isActive: false })),
+
+  "projects.listProjects": own(all, nothing),
+  "projects.createProject": own(desk, ({ word }) => ({ ...PROJECT, name: word })),
+  "projects.getProject": ofProject(all),
+  "projects.getSetUp": ofProject(all),
+  "projects.changeProject": ofProject(desk, ({ company, project }) => projectAsItIs(company.owner, project.projectId)),
+  "projects.archiveProject": ofProject(desk, () => ({ archived: true })),
+  "projects.changeShutterRule": ofProject(desk, async (site) => ({ shutterRule: (await setUp(site)).shutterRule })),
+  "projects.changePourConditions": ofProject(desk, async (site) => ({ pourConditions: (await setUp(site)).pourConditions })),
+  "projects.saveLevels": ofProject(desk, async (site) => ({ levels: (await setUp(site)).levels })),
+  "projects.saveGridLines": ofProject(desk, async (site) => ({ gridLines: (await setUp(site)).gridLines })),
+  "projects.saveMarks": ofProject(desk, async (site) => ({ marks: (await setUp(site)).marks })),
+  "projects.listClampKinds": own(all, nothing),
+  "projects.saveClampKind": guarded(desk, async (site) => ({ ...(await clampKinds(site))[0], isExample: false })),
+  "projects.retireClampKind": guarded(desk, async (site) => ({ clampKindId: (await clampKinds(site))[0]?.id })),
+
+  "columns.getColumnsSheet": ofProject(all),
+  "columns.getColumn": ofProject(all, (site) => ({ columnId: firstColumn(site) })),
+  "columns.addColumns": ofProject(desk, ({ project: { marks, levels } }) => ({
+    markId: marks["K1"], gridRefs: ["A/8"], fromLevelId: levels["First"], toLevelId: levels["Roof"], headedBy: "slab", formHeightMm: null,
+  })),
+  "columns.changeColumn": ofProject(desk, (site) => ({ ...size, columnId: firstColumn(site), version: 0, concrete: null, remarks: null, reason: null })),
+  "columns.changeMarkOnLevel": ofProject(desk, ({ project }) => ({ ...size, markId: project.marks["K1"], fromLevelId: project.levels["Ground"], andAbove: false })),
+  "columns.removeColumns": ofProject(desk, (site) => ({ columnIds: [firstColumn(site)], reason: "Left out by the engineer" })),
+  "columns.previewSchedule": ofProject(desk, () => schedule),
+  "columns.importSchedule": ofProject(desk, async ({ company, project: { projectId } }) => ({
+    ...schedule, digest: valueOf(await previewSchedule(company.owner, { projectId, ...schedule })).digest,
+  })),
+
+  "progress.getToday": ofProject(all),
+  "progress.readChanges": ofProject(all, () => ({ since: 0 })),
+  "progress.recordSiteEvents": ofProject(crew, (site) => ({ events: [aTick(firstColumn(site), "cut")] })),
+};
+
+async function tokenOf(by: Caller): Promise<string> {
+  valueOf(await createToken(by, { name: "to be revoked", days: 1 }));
+  return valueOf(await listTokens(by, {}))[0]?.id ?? "";
+}
+
+async function openInvitation(site: Site): Promise<string> {
+  await invitation(site);
+  return valueOf(await listPeople(site.company.owner, {})).invitations[0]?.id ?? "";
+}
