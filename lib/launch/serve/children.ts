@@ -37,7 +37,7 @@ export function appEnvironment(terms: AppTerms): NodeJS.ProcessEnv {
 function startChild(args: readonly string[], env: NodeJS.ProcessEnv): Child {
   const leave = pathToFileURL(inProject("lib/launch/serve/leave-with-parent.mjs")).href;
   const child = spawn(process.execPath, ["--import", leave, ...args], {
-    cwd: projectFolder, env, stdio: ["ignore", "inherit", "inherit", "ipc"],
+    cwd: projectFolder, env: { ...env, SHUTTERWRIGHT_STARTER: String(process.pid) }, stdio: ["ignore", "inherit", "inherit", "ipc"],
   });
   const ended = new Promise<number>((resolve, reject) => {
     child.once("exit", (code) => resolve(code ?? 1));
