@@ -11,7 +11,7 @@ export type OpenColumn = {
 };
 
 /** Only that it is a fold at all: the shape is this product's own, and a test rebuilds every one from its events. */
-const keptState = z.looseObject({ done: z.number(), reached: z.object({}), exceptions: z.array(z.object({})) });
+const keptState = z.looseObject({ done: z.number(), reached: z.looseObject({}), exceptions: z.array(z.looseObject({})) });
 
 /** Columns begun, flagged, on the given level, or with something the owner has not seen; lowest level first. */
 export async function listOpenColumns(scope: ProjectScope, levelId: string | null, rule: ProgressRule, most: number): Promise<OpenColumn[]> {
