@@ -1,0 +1,72 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { expect, test as plain, type Browser, type BrowserContextOptions, type Page } from "@playwright/test";
+
+/** The demo's people; the scenario is invented. */
+export const PEOPLE = {
+  owner: "maren@quillback.example",
+  "leading hand": "tavita@quillback.example",
+  office: "ines@quillback.example",
+} as const;
+const PASSWORD = "string-line-and-wedge";
+export const WHARF = "Larkmere Wharf, Building B";
+
+/** Noise of the browser itself, not of the product: a request that fails because the journey cut the connection. */
+const EXPECTED = [/net::ERR_INTERNET_DISCONNECTED/, /status of 4\d\d/, /Failed to fetch/];
+
+/** A journey fails on any error the page prints that it did not bring about itself. */
+export const test = plain.extend<{ heard: string[] }>({
+  heard: [
+    async ({}, use) => {
+      const heard: string[] = [];
+      await use(heard);
+      expect(heard, "errors printed by the page").toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export function listen(page: Page, heard: string[]): void {
+  page.on("pageerror", (error) => heard.push(String(error)));
+  page.on("console", (message) => {
+    if (message.type() === "error" && !EXPECTED.some((noise) => noise.test(message.text()))) heard.push(message.text());
+  });
+}
+
+export const PHONE: BrowserContextOptions = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+
+export async function signInOn(page: Page, email: string, password: string): Promise<void> {
+  await page.goto("/sign-in");
+  await page.getByLabel("E-mail").fill(email);
+  await page.getByLabel("Password").fill(password);
+  await page.getByRole("button", { name: "Sign in" }).click();
+}
+
+/** A browser of one's own, signed in. */
+export async function as(who: keyof typeof PEOPLE, browser: Browser, heard: string[], options: BrowserContextOptions = {}): Promise<Page> {
+  const page = await (await browser.newContext(options)).newPage();
+  listen(page, heard);
+  await signInOn(page, PEOPLE[who], PASSWORD);
+  await expect(page.getByRole("heading", { name: "Projects", level: 1 })).toBeVisible();
+  return page;
+}
+
+export async function openProject(page: Page, name = WHARF): Promise<string> {
+  await page.getByRole("link", { name }).click();
+  await expect(page.getByRole("heading", { name: "Today", level: 1 })).toBeVisible();
+  return new URL(page.url()).pathname.replace(/\/today.*$/, "");
+}
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+type Violation = { id: string; impact: string; nodes: { target: string[] }[] };
+
+/** WCAG 2.2 A and AA as far as axe can tell. */
+export async function expectAccessible(page: Page): Promise<void> {
+  await page.evaluate(axe);
+  const violations = await page.evaluate(async () => {
+    const run = (window as unknown as { axe: { run(options: object): Promise<{ violations: Violation[] }> } }).axe.run;
+    const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+    return (await run({ runOnly: { type: "tag", values: tags } })).violations;
+  });
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).slice(0, 3).join(" | ")}`)).toEqual([]);
+}
