@@ -29,6 +29,8 @@ export const paths = {
     withQuery(`${project(projectId)}/columns/${encodeURIComponent(columnId)}`, query),
   setUp: (projectId: string) => `${project(projectId)}/set-up`,
   setUpPart: (projectId: string, part: SetUpPart) => `${project(projectId)}/set-up/${part}`,
+  scheduleTemplate: (projectId: string) => `${project(projectId)}/set-up/schedule/template`,
+  scheduleImport: (projectId: string, importId: string) => `${project(projectId)}/set-up/schedule/imports/${encodeURIComponent(importId)}`,
 } as const;
 
 /** Where to go after signing in: a path of ours, or the start when the address asks for anything else. */

@@ -52,3 +52,4 @@ export const scheduleFileInput = z.object({
 });
 /** `digest` is the preview's: the import is refused when file or project have changed since it was drawn. */
 export const importScheduleInput = scheduleFileInput.extend({ digest: z.string().regex(/^[0-9a-f]{64}$/) });
+export const importFileInput = z.object({ projectId: id, importId: id });

@@ -65,3 +65,9 @@ export const addImport = (scope: ProjectScope, row: Imported) =>
     data: { ...row, file: Uint8Array.from(row.file), companyId: scope.companyId, projectId: scope.projectId, importedBy: scope.member.id, importedAt: scope.now },
     select: { id: true },
   });
+
+export const findImport = (scope: ProjectScope, importId: string) =>
+  scope.tx.scheduleImport.findFirst({
+    where: { companyId: scope.companyId, projectId: scope.projectId, id: importId },
+    select: { fileName: true, file: true },
+  });

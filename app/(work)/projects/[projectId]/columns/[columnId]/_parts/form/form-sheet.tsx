@@ -80,7 +80,9 @@ function Elevations({ set, units }: { readonly set: FormSet; readonly units: Uni
 }
 
 /** On paper the drawings give way to the tables below them, so that a form with many pieces or clamps still takes one page. */
-function drawnHigh({ cutting, clamps }: FormSet): CSSProperties & Record<"--elevation" | "--plan", string> {
-  const rows = printedRows(clamps.heights.length);
-  return { "--elevation": `${Math.max(58, 98 - rows * 3.4)}mm`, "--plan": `${Math.max(38, 98 - cutting.length * 3.9)}mm` };
+function drawnHigh({ cutting, clamps, warnings }: FormSet): CSSProperties & Record<"--elevation" | "--plan", string> {
+  const rest = 96 - warnings.length * 3.4;
+  const elevation = rest - printedRows(clamps.heights.length) * 3.4;
+  const plan = rest - cutting.length * 3.7;
+  return { "--elevation": `${Math.max(56, elevation)}mm`, "--plan": `${Math.max(36, plan)}mm` };
 }

@@ -11,12 +11,12 @@ const PARTS: Readonly<Record<CuttingPart, string>> = {
 export function CuttingTable({ cutting, units }: { readonly cutting: readonly CuttingLine[]; readonly units: Units }) {
   const size = (value: number): string => cutSize(value, units);
   const columns: readonly DataColumn<CuttingLine>[] = [
-    { key: "part", head: "Piece", isRowHead: true, cell: ({ part, material }) => <>{PARTS[part]}<span className="block text-sm font-normal text-ink-soft print:hidden">{material}</span></> },
+    { key: "part", head: "Piece", isRowHead: true, cell: ({ part, material }) => <><span className="whitespace-nowrap">{PARTS[part]}</span><span className="block text-sm font-normal text-ink-soft print:hidden">{material}</span></> },
     { key: "count", head: "Count", isFigure: true, cell: ({ count }) => count },
     { key: "length", head: "Length", isFigure: true, cell: ({ length }) => size(length) },
     { key: "width", head: "Width", isFigure: true, cell: ({ width }) => size(width) },
     { key: "thickness", head: "Thick", isFigure: true, cell: ({ thickness }) => size(thickness) },
-    { key: "faces", head: "Faces", cell: ({ faces }) => faces.join(" ") },
+    { key: "faces", head: "Faces", cell: ({ faces }) => <span className="whitespace-nowrap">{faces.join(" ")}</span> },
   ];
   return (
     <DataTable

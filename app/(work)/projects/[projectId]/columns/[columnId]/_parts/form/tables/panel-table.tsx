@@ -17,9 +17,9 @@ function alike(panels: readonly Panel[]): readonly PanelKind[] {
 export function PanelTable({ panels, units }: { readonly panels: readonly Panel[]; readonly units: Units }) {
   const columns: readonly DataColumn<PanelKind>[] = [
     { key: "face", head: "Panel", isRowHead: true, cell: ({ faces }) => faces },
-    { key: "size", head: "Ply, width × height", isFigure: true, cell: ({ width, height }) => `${cutSize(width, units)} × ${cutSize(height, units)}` },
-    { key: "timbers", head: "Timbers at centres", isFigure: true, cell: ({ timberCount, timberCentres }) => `${timberCount} at ${cutSize(timberCentres, units)}` },
-    { key: "weight", head: "Weight, each", isFigure: true, cell: ({ weight }) => <Quantity value={weight} unit="kg" units={units} /> },
+    { key: "size", head: "Ply size", isFigure: true, cell: ({ width, height }) => `${cutSize(width, units)} × ${cutSize(height, units)}` },
+    { key: "timbers", head: "Timbers, centres", isFigure: true, cell: ({ timberCount, timberCentres }) => `${timberCount} at ${cutSize(timberCentres, units)}` },
+    { key: "weight", head: "Each", isFigure: true, cell: ({ weight }) => <Quantity value={weight} unit="kg" units={units} /> },
   ];
   return <DataTable caption={`Panels${units === "us" ? "" : ", mm"}`} columns={columns} rows={alike(panels)} rowKey={({ faces }) => faces} />;
 }
