@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import type { Role } from "#lib/access/roles.ts";
 import { paths } from "#app/paths.ts";
 import { PersonMenu } from "./person-menu.tsx";

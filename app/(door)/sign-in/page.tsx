@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import { mayFoundCompany } from "#lib/server/people/found-company.ts";
 import { Notice } from "#app/_ui/message/notice.tsx";
 import { ownPath, paths } from "#app/paths.ts";

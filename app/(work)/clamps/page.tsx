@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import { can } from "#lib/access/permissions.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { listClampKinds } from "#lib/server/projects/clamp-kinds.ts";

@@ -1,6 +1,6 @@
 "use client";
 
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import { useState } from "react";
 import { Button } from "#app/_ui/control/button.tsx";
 import { TextField } from "#app/_ui/field/text-field.tsx";

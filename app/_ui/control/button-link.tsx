@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "./link.tsx";
 import type { ReactNode } from "react";
 import { buttonLook, type ButtonKind, type ButtonSize } from "./button-look.ts";
 

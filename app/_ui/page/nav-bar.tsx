@@ -1,6 +1,6 @@
 "use client";
 
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import { usePathname } from "next/navigation";
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
 

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import { paths } from "#app/paths.ts";
 import { StageCounts, type DoneCount } from "./stage-counts.tsx";
 

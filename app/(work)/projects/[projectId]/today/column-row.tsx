@@ -1,6 +1,6 @@
 "use client";
 
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import { ColumnSign } from "#app/_ui/drawing/sign/column-sign.tsx";
 import { signWords } from "#app/_ui/drawing/sign/sign-words.ts";
 import { sectionText, type Units } from "#app/_ui/value/format-quantity.ts";

@@ -1,6 +1,6 @@
 "use client";
 
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
 import { ColumnSign } from "#app/_ui/drawing/sign/column-sign.tsx";
 import { Section } from "#app/_ui/page/section.tsx";

@@ -1,6 +1,6 @@
 "use client";
 
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import { usePathname } from "next/navigation";
 import { currentItem } from "#app/_ui/page/nav-bar.tsx";
 import { paths, type SetUpPart } from "#app/paths.ts";

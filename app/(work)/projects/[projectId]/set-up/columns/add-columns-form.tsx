@@ -1,6 +1,6 @@
 "use client";
 
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import { useState } from "react";
 import { ChoiceGroup } from "#app/_ui/field/choice-group.tsx";
 import { LengthField } from "#app/_ui/field/length-field.tsx";

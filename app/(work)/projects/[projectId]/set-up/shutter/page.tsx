@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import { Caution } from "#app/_ui/message/caution.tsx";
 import { paths } from "#app/paths.ts";
 import { ExampleNotice, isExample } from "#app/_ui/message/example-notice.tsx";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "#app/_ui/control/link.tsx";
 import type { ColumnPage } from "./column-page.ts";
 import { ColumnSign } from "#app/_ui/drawing/sign/column-sign.tsx";
 import { signWords } from "#app/_ui/drawing/sign/sign-words.ts";
