@@ -1,5 +1,6 @@
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
 import type { KeptItem, NewItem } from "#app/_field/outbox/kept-item.ts";
+import { makeEventId, randomBytes } from "#app/_field/outbox/make-event-ids.ts";
 import { neverArrived, nextBatch, onItsWay, outlived, park, requeue, retryPause, settle, stumble, type Batch } from "#app/_field/outbox/outbox-plan.ts";
 import { openOutboxStore, type OutboxStore } from "#app/_field/outbox/outbox-store.ts";
 import { sendEvents } from "#app/_field/outbox/send-events.ts";
@@ -75,8 +76,16 @@ export class Outbox {
   /** The answer an item got, if it was answered since this page was opened. */
   answerTo = (id: string): RecordAnswer | undefined => this.answers.get(id);
 
-  async giveReason(ids: readonly string[], reason: string): Promise<void> {
-    await this.alter(ids, (item) => requeue(item, reason));
+  /** The server kept nothing of what it asked about, so the entry is made anew: the time to take it back starts again. */
+  async giveReason(ids: readonly string[], reason: string): Promise<string[]> {
+    const made: string[] = [];
+    await this.alter(ids, (item) => {
+      const madeAt = Date.now();
+      const id = makeEventId(madeAt, randomBytes);
+      made.push(id);
+      return { ...requeue(item, reason), madeAt, tries: 0, event: { ...item.event, id, reason } };
+    });
+    return made;
   }
 
   async tryAgain(ids: readonly string[]): Promise<void> {

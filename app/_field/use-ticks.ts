@@ -25,12 +25,12 @@ export type TicksInput = {
 };
 
 export type Ticks = {
-  /** Saves on the phone, then sends. Never throws for want of reception. */
-  readonly tick: (drafts: readonly Draft[]) => Promise<TickOutcome>;
+  /** Saves on the phone, then sends. Never throws for want of reception. `onSaved` is told the ids as soon as nothing can be lost. */
+  readonly tick: (drafts: readonly Draft[], onSaved?: (ids: readonly string[]) => void) => Promise<TickOutcome>;
   /** Takes back what `tick` recorded, given its ids, wherever it has got to. */
   readonly undo: (ids: readonly string[]) => Promise<TickOutcome>;
-  /** Answers the question for entries that came back as needs-reason. */
-  readonly giveReason: (ids: readonly string[], reason: string) => Promise<TickOutcome>;
+  /** Answers the question for entries that came back as needs-reason; they go out as new entries, with new ids. */
+  readonly giveReason: (ids: readonly string[], reason: string, onSaved?: (ids: readonly string[]) => void) => Promise<TickOutcome>;
   /** Forgets entries that were not taken. */
   readonly drop: (ids: readonly string[]) => Promise<void>;
   /** Entries of this project waiting on this phone. */
@@ -40,7 +40,7 @@ export type Ticks = {
 };
 
 /** So long a screen waits for an answer before it says that the entry is saved; sending goes on. */
-const PATIENCE_MS = 4_000;
+const PATIENCE_MS = 2_500;
 
 const pause = (ms: number) => new Promise<void>((resolve) => void setTimeout(resolve, ms));
 
@@ -60,13 +60,16 @@ async function undoAll(ids: readonly string[], record: (drafts: readonly Draft[]
 export function useTicks({ projectId, personId, personName = "", plumbing = "during-pour" }: TicksInput): Ticks {
   const { items } = useOutbox(personId);
   const acts = useMemo(() => {
-    const tick = async (drafts: readonly Draft[]): Promise<TickOutcome> => {
+    const tick: Ticks["tick"] = async (drafts, onSaved) => {
       const made = makeItems(drafts, { projectId, personId, personName }, () => Date.now(), (at) => makeEventId(at, randomBytes));
       await outbox().add(made);
-      return sendAndSee(made.map((item) => item.event.id));
+      const ids = made.map((item) => item.event.id);
+      onSaved?.(ids);
+      return sendAndSee(ids);
     };
-    const giveReason = async (ids: readonly string[], reason: string): Promise<TickOutcome> => {
-      await outbox().giveReason(ids, reason);
+    const giveReason: Ticks["giveReason"] = async (asked, reason, onSaved) => {
+      const ids = await outbox().giveReason(asked, reason);
+      onSaved?.(ids);
       return sendAndSee(ids);
     };
     return { tick, giveReason, undo: (ids: readonly string[]) => undoAll(ids, tick), drop: (ids: readonly string[]) => outbox().drop(ids) };

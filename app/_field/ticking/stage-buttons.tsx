@@ -33,8 +33,8 @@ export function StageButtons({ columns, next, when, isBusy, onStage }: StageButt
         const left = columns.filter(({ done }) => !hasDone(done, stage)).length;
         const look = { kind: stage === next ? "primary" as const : "plain" as const, size: "glove" as const, wide: true, isDisabled: left === 0 || isBusy };
         const face = (
-          <span className="-mx-4 flex items-center gap-2">
-            {drawn ? <ColumnSign shape={drawn.shape} width_mm={drawn.widthMm} depth_mm={drawn.depthMm} done={upTo(stage)} flagged={false} size={28} /> : null}
+          <span className="-mx-4 flex items-center gap-1.5 sm:gap-2">
+            {drawn ? <ColumnSign shape={drawn.shape} width_mm={drawn.widthMm} depth_mm={drawn.depthMm} done={upTo(stage)} flagged={false} size={24} /> : null}
             <span className="flex flex-col text-left text-base">
               <span>{stage}</span>
               {left < columns.length ? <span className="text-xs font-normal">{left === 0 ? "done" : `${left} of ${columns.length}`}</span> : null}

@@ -36,11 +36,12 @@ export type Recording = {
 const idsOf = (skipped: readonly Skipped[], kinds: readonly Skipped["kind"][]): string[] =>
   skipped.flatMap(({ id, kind }) => (id !== null && kinds.includes(kind) ? [id] : []));
 
-function undoableOf(told: Outcome, ids: readonly string[]): Undoable | null {
+/** After the answer only what was kept can be taken back; gone is gone, and a later press has its own. */
+function narrow(before: Undoable | null, told: Outcome, ids: readonly string[]): Undoable | null {
+  if (before === null || before.key !== ids[0]) return before;
   const lost = new Set(idsOf(told.skipped, ["asks", "refused"]));
   const kept = ids.filter((id) => !lost.has(id));
-  const [key] = kept;
-  return key === undefined ? null : { key, words: told.isSaved ? `${told.words}. Saved on this phone.` : told.words, ids: kept };
+  return kept.length === 0 ? null : { ...before, words: told.isSaved ? `${told.words}. Saved on this phone.` : told.words, ids: kept };
 }
 
 /** One press of a button after another: recorded, told about, taken back. */
@@ -53,9 +54,12 @@ export function useRecording({ project, me, plumbing, onTaken, onDone }: Recordi
   const tell = (words: string, ticked: TickOutcome, columnIds: readonly string[], skipped: readonly Skipped[]): void => {
     const told = readOutcome(words, ticked, columnIds, skipped);
     if (ticked.where === "sent") onTaken?.(ticked.answer);
-    setUndoable((before) => undoableOf(told, ticked.ids) ?? before);
+    setUndoable((before) => narrow(before, told, ticked.ids));
     setOutcome(needsTelling(told) ? told : null);
     if (!needsTelling(told)) onDone?.();
+  };
+  const offerUndo = (words: string) => ([key, ...rest]: readonly string[]): void => {
+    if (key !== undefined) setUndoable({ key, words, ids: [key, ...rest] });
   };
   const busy = async (work: () => Promise<void>): Promise<void> => {
     setBusy(true);
@@ -66,7 +70,7 @@ export function useRecording({ project, me, plumbing, onTaken, onDone }: Recordi
     ticks, isBusy, undoable, outcome,
     record: (words, drafts, skipped = []) => busy(async () => {
       const nothing: TickOutcome = { where: "saved-on-phone", ids: [] };
-      const ticked = drafts.length > 0 ? await ticks.tick(drafts) : nothing;
+      const ticked = drafts.length > 0 ? await ticks.tick(drafts, offerUndo(words)) : nothing;
       tell(words, ticked, drafts.map(({ columnId }) => columnId), skipped);
     }),
     undo: () => busy(async () => {
@@ -78,8 +82,9 @@ export function useRecording({ project, me, plumbing, onTaken, onDone }: Recordi
     letUndoGo: () => setUndoable(null),
     giveReason: (reason) => busy(async () => {
       const asked = outcome?.skipped.filter(({ kind }) => kind === "asks") ?? [];
-      const ticked = await ticks.giveReason(idsOf(asked, ["asks"]), reason);
-      tell(outcome?.words ?? "", ticked, asked.map(({ columnId }) => columnId), []);
+      const words = outcome?.words ?? "";
+      const ticked = await ticks.giveReason(idsOf(asked, ["asks"]), reason, offerUndo(words));
+      tell(words, ticked, asked.map(({ columnId }) => columnId), []);
     }),
     leave: async () => {
       await ticks.drop(idsOf(outcome?.skipped ?? [], ["asks", "refused"]));

@@ -16,6 +16,13 @@ export function whenWords(when: When, timeZone: string): string {
   return `${day}, ${time} ${zone}`;
 }
 
+/** "Just now", "14:10", or "Fri 20 Nov, 14:10" when it was on another day. */
+function shortWords(when: When, timeZone: string): string {
+  if (when === null) return "Just now";
+  const { day, time } = instantWords(when.at, timeZone);
+  return dayIn(when.at, timeZone) === dayIn(new Date().toISOString(), timeZone) ? time : `${day.replace(/ \d{4}$/, "")}, ${time}`;
+}
+
 export type WhenButtonProps = { readonly when: When; readonly timeZone: string; readonly onChange: (when: When) => void };
 
 /** Sets the time for what is recorded next, where it happened earlier. */
@@ -23,7 +30,7 @@ export function WhenButton({ when, timeZone, onChange }: WhenButtonProps) {
   return (
     <Dialog
       title="When did it happen?"
-      trigger={<Button size="glove"><span className="-mx-2 whitespace-nowrap text-base">{when === null ? "Just now" : instantWords(when.at, timeZone).time}<span className="sr-only">: set when it happened</span></span></Button>}
+      trigger={<Button size="glove"><span className="-mx-2 whitespace-nowrap text-base">{shortWords(when, timeZone)}<span className="sr-only">: set when it happened</span></span></Button>}
     >
       {(close) => <WhenForm when={when} timeZone={timeZone} onSet={(set) => { onChange(set); close(); }} />}
     </Dialog>
