@@ -34,6 +34,11 @@ export async function countFailures(tx: Tx, key: string, minutes: number): Promi
   return rows[0]?.count ?? 0;
 }
 
+/** Whoever tries with the same key waits until this transaction is over. */
+export async function takeTurns(tx: Tx, key: string): Promise<void> {
+  await tx.$queryRaw`select 1 from (select pg_advisory_xact_lock(hashtextextended(${key}, 0))) taken`;
+}
+
 export async function noteFailure(tx: Tx, key: string): Promise<void> {
   await tx.$queryRaw`select 1 from (select door_note_failure(${key})) noted`;
 }

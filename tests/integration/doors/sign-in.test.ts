@@ -60,6 +60,11 @@ describe("too many failures", () => {
     expect((await enter(company.emailOf("owner"), PASSWORD)).ok).toBe(true);
   });
 
+  it("are counted one by one, also when many guesses come at once", async () => {
+    const answers = await Promise.all(Array.from({ length: 3 * MOST }, () => enter(company.emailOf("office"), WRONG)));
+    expect(answers.map(refusal).filter((word) => word === "wrong-sign-in")).toHaveLength(MOST);
+  });
+
   it("are counted for an address nobody has, so that the limit tells nothing either", async () => {
     for (let count = 0; count < MOST; count += 1) await enter("nobody@teal-boxing.example", WRONG);
     expect(refusal(await enter("nobody@teal-boxing.example", WRONG))).toBe("too-many-sign-ins");
