@@ -1,0 +1,42 @@
+import type { Residue } from "./timber-master.ts";
+import type { TimberPattern, TimberProblem } from "./timber-problem.ts";
+
+type Open = { stock: number; left: number; counts: Map<number, number> };
+
+/** Longest first, each into the first piece with room, a new longest piece when there is none; then each piece changed for the cheapest that still holds its parts. Null when the stock runs out. */
+export function firstFit(problem: TimberProblem, residue: Residue): TimberPattern[] | null {
+  const supply = residue.supply.map((left) => left ?? Infinity);
+  const pieces: Open[] = [];
+  for (const [length, size] of problem.lengths.entries()) {
+    for (let copy = 0; copy < (residue.demand[length] ?? 0); copy += 1) {
+      const piece = pieces.find((candidate) => candidate.left >= size) ?? openPiece(problem, supply, pieces, size);
+      if (!piece) return null;
+      piece.left -= size;
+      piece.counts.set(length, (piece.counts.get(length) ?? 0) + 1);
+    }
+  }
+  return pieces.map((piece) => ({ stock: cheapestFor(problem, supply, piece), counts: [...piece.counts] }));
+}
+
+function openPiece(problem: TimberProblem, supply: number[], pieces: Open[], size: number): Open | null {
+  const unlimited = problem.stock.findLastIndex((stock, index) => supply[index] === Infinity && stock.room >= size);
+  const stock = unlimited >= 0 ? unlimited : problem.stock.findLastIndex((candidate, index) => (supply[index] ?? 0) > 0 && candidate.room >= size);
+  const chosen = problem.stock[stock];
+  if (!chosen) return null;
+  supply[stock] = (supply[stock] ?? 0) - 1;
+  const piece: Open = { stock, left: chosen.room, counts: new Map() };
+  pieces.push(piece);
+  return piece;
+}
+
+function cheapestFor(problem: TimberProblem, supply: number[], piece: Open): number {
+  const load = (problem.stock[piece.stock]?.room ?? 0) - piece.left;
+  const costOf = (index: number) => problem.stock[index]?.cost ?? Infinity;
+  const better = problem.stock.reduce(
+    (best, stock, index) => (stock.room >= load && (supply[index] ?? 0) > 0 && stock.cost < costOf(best) ? index : best),
+    piece.stock,
+  );
+  supply[piece.stock] = (supply[piece.stock] ?? 0) + 1;
+  supply[better] = (supply[better] ?? 0) - 1;
+  return better;
+}
