@@ -34,7 +34,7 @@ const clampSpacing = z
     firstMin: wholeMm(0, 600),
     firstMax: wholeMm(0, 600),
     topMax: wholeMm(50, 1200),
-    smallestGap: wholeMm(40, 600),
+    smallestGap: wholeMm(50, 600),
     largestGap: wholeMm(100, 1500),
   })
   .refine((spacing) => spacing.firstMin <= spacing.firstMax, "The lowest clamp's least height is above its greatest.")

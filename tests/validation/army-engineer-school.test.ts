@@ -5,7 +5,7 @@
 import { describe, expect, it } from "vitest";
 import { kN, kN_per_m3, mm } from "#lib/kernel/units.ts";
 import { KN_PER_M3_PER_PCF } from "#lib/kernel/us-units.ts";
-import { aciColumnPressureUs } from "#lib/trade/engineering/aci-347-column.ts";
+import { aciColumnPressureUs } from "#lib/trade/engineering/pressure/aci-347-column.ts";
 import { degF, ft, ft_per_h, pcf } from "#lib/trade/engineering/engineering-units.ts";
 import { designShutter } from "#lib/trade/shutter/design-shutter.ts";
 import { EXAMPLE_CLAMP_KINDS, EXAMPLE_POUR, EXAMPLE_RULE } from "#lib/trade/shutter/example-rule.ts";

@@ -4,9 +4,9 @@
  */
 import { describe, expect, it } from "vitest";
 import { kN_per_m, m } from "#lib/kernel/units.ts";
-import { continuousBeam } from "#lib/trade/engineering/continuous-beam.ts";
+import { continuousBeam } from "#lib/trade/engineering/backing/continuous-beam.ts";
 import { kN_m2 } from "#lib/trade/engineering/engineering-units.ts";
-import { spanCoefficients } from "#lib/trade/engineering/span-coefficients.ts";
+import { spanCoefficients } from "#lib/trade/engineering/backing/span-coefficients.ts";
 
 function beamOf(spans: number, length: number, load: number, stiffness: number) {
   const answer = continuousBeam({

@@ -5,7 +5,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { degC, kN_per_m3, m, m_per_h } from "#lib/kernel/units.ts";
-import { ciriaMaterialCoefficient, ciriaPressure, ciriaShapeCoefficient, ciriaTemperatureCoefficient } from "#lib/trade/engineering/ciria-108.ts";
+import { ciriaMaterialCoefficient, ciriaPressure, ciriaShapeCoefficient, ciriaTemperatureCoefficient } from "#lib/trade/engineering/pressure/ciria-108.ts";
 
 const column = (rate: number, temperature: number, height: number, material: number) => {
   const answer = ciriaPressure({ density: kN_per_m3(25), shape: 1.5, material, riseRate: m_per_h(rate), temperature: degC(temperature), formHeight: m(height), pourHeight: m(height) });

@@ -5,7 +5,7 @@
 import { expect, it } from "vitest";
 import { kN_per_m, m } from "#lib/kernel/units.ts";
 import { kN_m2 } from "#lib/trade/engineering/engineering-units.ts";
-import { CONCRETE_SOCIETY_CASE_58, spanActions } from "#lib/trade/engineering/span-coefficients.ts";
+import { CONCRETE_SOCIETY_CASE_58, spanActions } from "#lib/trade/engineering/backing/span-coefficients.ts";
 
 it("CASE-B18: 74 kPa on 244 mm: M 0.4185 kN.m, V 5.87 kN, deflection 0.65 mm against 0.904 mm", () => {
   const { moment, shear, deflection } = spanActions({

@@ -4,7 +4,7 @@
  */
 import { expect, it } from "vitest";
 import { degC, kN_per_m3, m, m_per_h } from "#lib/kernel/units.ts";
-import { ciriaPressure } from "#lib/trade/engineering/ciria-108.ts";
+import { ciriaPressure } from "#lib/trade/engineering/pressure/ciria-108.ts";
 
 it("CASE-A8: 44.90 kPa, liquid zone 1.80 m of 3 m, average 31.46 kPa, within 0.02 kPa and 0.005 m", () => {
   const answer = ciriaPressure({ density: kN_per_m3(25), shape: 1.0, material: 0.7, riseRate: m_per_h(1.5), temperature: degC(30), formHeight: m(3), pourHeight: m(3) });

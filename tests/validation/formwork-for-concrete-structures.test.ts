@@ -1,7 +1,7 @@
 /** Peurifoy and Oberlender, Formwork for Concrete Structures, 4th ed. (2010), chapter 5: pp. 153, 157, 173 to 175. */
 import { describe, expect, it } from "vitest";
 import { m } from "#lib/kernel/units.ts";
-import { allowableSpans, spanActions, spanCoefficients } from "#lib/trade/engineering/span-coefficients.ts";
+import { allowableSpans, spanActions, spanCoefficients } from "#lib/trade/engineering/backing/span-coefficients.ts";
 import { plf, poundInches, pounds, poundSquareInches, toInches } from "#tests/support/us-customary.ts";
 
 describe("Formwork for Concrete Structures", () => {

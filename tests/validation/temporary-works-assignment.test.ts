@@ -5,9 +5,9 @@
  */
 import { describe, expect, it } from "vitest";
 import { degC, kN, kN_m, kN_per_m, kN_per_m3, m, m_per_h } from "#lib/kernel/units.ts";
-import { ciriaPressure, ciriaTemperatureCoefficient } from "#lib/trade/engineering/ciria-108.ts";
+import { ciriaPressure, ciriaTemperatureCoefficient } from "#lib/trade/engineering/pressure/ciria-108.ts";
 import { kN_m2 } from "#lib/trade/engineering/engineering-units.ts";
-import { allowableSpans } from "#lib/trade/engineering/span-coefficients.ts";
+import { allowableSpans } from "#lib/trade/engineering/backing/span-coefficients.ts";
 
 const coefficients = (deflection: number) => ({ label: "as on the sheet", moment: 0.1, shear: 0.6, deflection, source: "design sheet" });
 

@@ -1,8 +1,16 @@
-import type { DegreesCelsius, KilonewtonsPerCubicMetre, Kilopascals, Metres, MetresPerHour, Millimetres } from "#lib/kernel/units.ts";
+import type { DegreesCelsius, Hours, KilonewtonsPerCubicMetre, Kilopascals, Metres, MetresPerHour, Millimetres } from "#lib/kernel/units.ts";
 import type { Working } from "./working.ts";
 
 export const PRESSURE_METHODS = ["full-head", "aci-347-si", "aci-347-us", "ciria-108"] as const;
 export type PressureMethod = (typeof PRESSURE_METHODS)[number];
+
+/** For workings only: characteristic values, and withdrawn editions kept for comparison. No shutter is designed by them. */
+export const WORKING_ONLY_METHODS = ["din-18218-2010", "din-18218-1980", "aci-347-us-before-2001"] as const;
+export type AnyPressureMethod = PressureMethod | (typeof WORKING_ONLY_METHODS)[number];
+
+/** DIN 18218:2010 knows F1 to F6 and SCC, the edition of 1980 K1 (stiff) and K2 (plastic). */
+export const CONSISTENCY_CLASSES = ["F1", "F2", "F3", "F4", "F5", "F6", "SCC", "K1", "K2"] as const;
+export type ConsistencyClass = (typeof CONSISTENCY_CLASSES)[number];
 
 /** portland: no blend; blend-low: under 70 % slag or 40 % fly ash, and other types; blend-high: over those shares. */
 export const CEMENT_GROUPS = ["portland", "blend-low", "blend-high"] as const;
@@ -28,6 +36,23 @@ export type PourConditions = {
   readonly pourHeight: Millimetres | null;
 };
 
+/** Pour conditions for any method; the last two are read by DIN 18218 only. */
+export type PressureConditions = Omit<PourConditions, "method"> & {
+  readonly method: AnyPressureMethod;
+  readonly consistency?: ConsistencyClass | null;
+  /** From mixing until the concrete no longer presses; DIN 18218:2010 covers 5 h to 20 h. */
+  readonly settingEnd?: Hours | null;
+};
+
+/** The form a pour goes into, as far as the pressure depends on it. */
+export type FormSize = { readonly height: Millimetres; readonly largestSide: Millimetres };
+
+/**
+ * service: the load as it is, for permissible stresses, or for design values once multiplied by a stated load factor.
+ * characteristic: only for the partial-factor format, never against permissible stresses.
+ */
+export type PressureValueKind = "service" | "characteristic";
+
 /** A corner of the pressure line: depth below the concrete surface, and the pressure there. Straight lines between. */
 export type PressurePoint = { readonly depth: Metres; readonly pressure: Kilopascals };
 
@@ -35,9 +60,12 @@ export type PressureClause = "liquid head" | "formula" | "minimum";
 
 /** The pressure a form must carry, from the surface (depth 0) to the foot of the pour. */
 export type PressureEnvelope = {
-  readonly method: PressureMethod;
+  readonly method: AnyPressureMethod;
   /** Name and edition of the method, shown beside every number. */
   readonly edition: string;
+  readonly valueKind: PressureValueKind;
+  /** An edition kept for comparison only. */
+  readonly withdrawn: boolean;
   readonly points: readonly PressurePoint[];
   readonly pourHeight: Metres;
   /** The largest pressure, at the foot. */

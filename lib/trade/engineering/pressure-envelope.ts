@@ -3,20 +3,17 @@ import type { KilonewtonsPerCubicMetre, Kilopascals, Metres, Millimetres } from 
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
 import { fahrenheit } from "#lib/kernel/us-units.ts";
-import { ACI_347_EDITION, aciChemistryCoefficient, aciColumnPressureSi, aciColumnPressureUs } from "./aci-347-column.ts";
-import type { LimitingPressure } from "./aci-347-column.ts";
-import { CIRIA_108_EDITION, ciriaMaterialCoefficient, ciriaPressure, ciriaShapeCoefficient } from "./ciria-108.ts";
+import { ACI_347_EDITION, aciChemistryCoefficient, aciColumnPressureSi, aciColumnPressureUs } from "./pressure/aci-347-column.ts";
+import type { LimitingPressure } from "./pressure/aci-347-column.ts";
+import { CIRIA_108_EDITION, ciriaMaterialCoefficient, ciriaPressure, ciriaShapeCoefficient } from "./pressure/ciria-108.ts";
 import { degF, psfToKilopascals, toFeet, toFeetPerHour, toPoundsPerCubicFoot } from "./engineering-units.ts";
-import type { PourConditions, PressureEnvelope, PressurePoint } from "./pour-conditions.ts";
+import type { FormSize, PourConditions, PressureEnvelope, PressurePoint } from "./pour-conditions.ts";
 import { refusal, term } from "./working.ts";
 import type { Refusal } from "./working.ts";
 
 export const FULL_HEAD_EDITION = "Full liquid head";
 const HEAD_SOURCE = "Hydrostatic pressure; full head for columns filled fast: Peurifoy and Oberlender, Formwork for Concrete Structures, 4th ed. (2010), p. 325";
 const BASE_PUMPING = "ACI 347-04 cl. 2.2.2 (25 % over the head when pumped from the base), from memory";
-
-/** The form a pour goes into, as far as the pressure depends on it. */
-export type FormSize = { readonly height: Millimetres; readonly largestSide: Millimetres };
 
 /**
  * Liquid head of fresh concrete, the pressure no set concrete relieves.
@@ -130,7 +127,7 @@ export function pressureEnvelope(pour: PourConditions, form: FormSize): Result<P
   if (!answer.ok) return answer;
   const { limit, governs, working } = answer.value;
   const liquidDepth = fromBase ? height : m(Math.min(height, limit / pour.concreteDensity));
-  return ok({ method: pour.method, edition: EDITIONS[pour.method], points: corners(limit, liquidDepth, height), pourHeight: height, limit, liquidDepth, governs, working: [working] });
+  return ok({ method: pour.method, edition: EDITIONS[pour.method], valueKind: "service", withdrawn: false, points: corners(limit, liquidDepth, height), pourHeight: height, limit, liquidDepth, governs, working: [working] });
 }
 
 const EDITIONS = {

@@ -1,6 +1,6 @@
 import type { Millimetres } from "#lib/kernel/units.ts";
-import type { TimberCapacity } from "#lib/trade/engineering/backing.ts";
-import { BACKING_SOURCE } from "#lib/trade/engineering/clamp-demands.ts";
+import type { TimberCapacity } from "#lib/trade/engineering/backing/timber-capacity.ts";
+import { BACKING_SOURCE } from "#lib/trade/engineering/clamps/clamp-demands.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
 import { term } from "#lib/trade/engineering/working.ts";
 import type { Working } from "#lib/trade/engineering/working.ts";

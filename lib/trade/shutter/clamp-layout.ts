@@ -2,15 +2,15 @@ import type { Kilonewtons, Metres, Millimetres } from "#lib/kernel/units.ts";
 import { mm } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
-import type { TimberCapacity } from "#lib/trade/engineering/backing.ts";
-import { clampDemands } from "#lib/trade/engineering/clamp-demands.ts";
-import type { ClampDemands } from "#lib/trade/engineering/clamp-demands.ts";
+import type { TimberCapacity } from "#lib/trade/engineering/backing/timber-capacity.ts";
+import { clampDemands } from "#lib/trade/engineering/clamps/clamp-demands.ts";
+import type { ClampDemands } from "#lib/trade/engineering/clamps/clamp-demands.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
 import { pressureAt } from "#lib/trade/engineering/pressure-envelope.ts";
 import { refusal } from "#lib/trade/engineering/working.ts";
 import type { Refusal } from "#lib/trade/engineering/working.ts";
-import { spanCoefficients } from "#lib/trade/engineering/span-coefficients.ts";
-import type { ClampSpacing } from "./shutter-rule.ts";
+import { spanCoefficients } from "#lib/trade/engineering/backing/span-coefficients.ts";
+import type { ClampSpacing } from "#lib/trade/engineering/clamps/clamp-spacing.ts";
 
 export type ClampTask = {
   readonly envelope: PressureEnvelope;

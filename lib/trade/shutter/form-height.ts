@@ -16,6 +16,10 @@ export type FormHeightInput = {
 };
 export type FormHeight = { readonly height: Millimetres; readonly overridden: boolean; readonly working: Working };
 
+/** Depth of what a column stops under: the slab, or the beam where one frames in and is deeper. */
+export const depthOver = (headedBy: "slab" | "beam", over: { readonly slab: Millimetres; readonly beam: Millimetres }): Millimetres =>
+  headedBy === "beam" ? mm(Math.max(over.slab, over.beam)) : over.slab;
+
 const SOURCE = "Taking off column forms, slab top to underside of slab or beam, less the kicker (common practice, no source)";
 
 /** Height of a column's form: storey height − slab or beam depth − kicker, unless a height is given for the column itself. */

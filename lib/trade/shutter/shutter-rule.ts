@@ -1,5 +1,7 @@
-import type { Kilograms, Kilonewtons, KilonewtonsPerMetre, Millimetres, NewtonsPerSquareMillimetre, Quantity } from "#lib/kernel/units.ts";
+import type { Kilograms, KilonewtonsPerMetre, Millimetres, NewtonsPerSquareMillimetre, Quantity } from "#lib/kernel/units.ts";
 import type { KilonewtonMetresPerMetre, KilonewtonSquareMetresPerMetre } from "#lib/trade/engineering/engineering-units.ts";
+import type { ClampCapacity } from "#lib/trade/engineering/clamps/clamp-capacity.ts";
+import type { ClampSpacing } from "#lib/trade/engineering/clamps/clamp-spacing.ts";
 
 export type KilogramsPerCubicMetre = Quantity<"kg/m3">;
 
@@ -39,17 +41,6 @@ export type BackingTimber = {
   readonly source: string;
 };
 
-export type ClampSpacing = {
-  readonly module: Millimetres;
-  /** Height of the lowest clamp above the foot of the form. */
-  readonly firstMin: Millimetres;
-  readonly firstMax: Millimetres;
-  /** From the top clamp to the top of the form. */
-  readonly topMax: Millimetres;
-  readonly smallestGap: Millimetres;
-  readonly largestGap: Millimetres;
-};
-
 /** How one company boxes its columns; every number is an input. Plain data, kept as JSON. */
 export type ShutterRule = {
   readonly joint: JointType;
@@ -72,15 +63,13 @@ export type ShutterRule = {
   readonly twoPersonLift: Kilograms;
 };
 
-/** A clamp as the hirer states it: what it fits over, and the force one side of it may take. */
-export type ClampKind = {
+/** A clamp as the hirer states it: what it fits over, and what it may take. */
+export type ClampKind = ClampCapacity & {
   readonly id: string;
   readonly name: string;
   /** Over the outside of the backing timbers, in either direction. */
   readonly minSize: Millimetres;
   readonly maxSize: Millimetres;
-  /** The force that one face of the form may put on one clamp. */
-  readonly sideCapacity: Kilonewtons;
   readonly barLength: Millimetres;
   /** Of the bar seen on plan. */
   readonly barDepth: Millimetres;

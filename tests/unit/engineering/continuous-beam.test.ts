@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { kN_per_m, m } from "#lib/kernel/units.ts";
-import { continuousBeam } from "#lib/trade/engineering/continuous-beam.ts";
-import type { BeamInput } from "#lib/trade/engineering/continuous-beam.ts";
+import { continuousBeam } from "#lib/trade/engineering/backing/continuous-beam.ts";
+import type { BeamInput } from "#lib/trade/engineering/backing/continuous-beam.ts";
 import { kN_m2 } from "#lib/trade/engineering/engineering-units.ts";
 
 /** Any supports and any straight-line load, the corners in order. */

@@ -4,11 +4,11 @@ import { describe, expect, it } from "vitest";
 
 const ROOM = join(import.meta.dirname, "../../../lib/trade/engineering");
 /** No formulas: shapes and unit makers, and the inner arithmetic of the beam, whose formula stands at `continuousBeam`. */
-const NOT_FORMULAS = new Set(["working.ts", "engineering-units.ts", "pour-conditions.ts", "beam-pieces.ts"]);
+const NOT_FORMULAS = new Set(["working.ts", "engineering-units.ts", "pour-conditions.ts", "backing/beam-pieces.ts"]);
 const PARTS = ["Formula:", "Parameters:", "Result:", "Limits:", "Example:", "Source:"];
 const EXPORTED = /(\/\*\*(?:(?!\*\/)[\s\S])*\*\/\s*)?^export (?:function (\w+)|const (\w+)(?:: [^=]+)? = \([^)]*\)(?::[^=]+)? =>)/gm;
 
-const formulas = readdirSync(ROOM)
+const formulas = readdirSync(ROOM, { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts") && !NOT_FORMULAS.has(file))
   .flatMap((file) => [...readFileSync(join(ROOM, file), "utf8").matchAll(EXPORTED)].map((match) => ({ file, name: match[2] ?? match[3] ?? "", comment: match[1] ?? "" })));
 

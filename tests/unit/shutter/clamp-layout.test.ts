@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { kN, kN_m, kPa, m, mm } from "#lib/kernel/units.ts";
-import { clampDemands } from "#lib/trade/engineering/clamp-demands.ts";
+import { clampDemands } from "#lib/trade/engineering/clamps/clamp-demands.ts";
 import { kN_m2 } from "#lib/trade/engineering/engineering-units.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
 import { clampLayout, layoutUse, leastClamps } from "#lib/trade/shutter/clamp-layout.ts";
@@ -35,7 +35,7 @@ function envelopeOf(height: number, limit: number): PressureEnvelope {
   const foot = Math.min(limit, 25 * height);
   const corners = [{ depth: m(0), pressure: kPa(0) }, { depth: m(liquidDepth), pressure: kPa(foot) }];
   const points = liquidDepth < height ? [...corners, { depth: m(height), pressure: kPa(foot) }] : corners;
-  return { method: "full-head", edition: "test", points, pourHeight: m(height), limit: kPa(foot), liquidDepth: m(liquidDepth), governs: "liquid head", working: [] };
+  return { method: "full-head", edition: "test", valueKind: "service", withdrawn: false, points, pourHeight: m(height), limit: kPa(foot), liquidDepth: m(liquidDepth), governs: "liquid head", working: [] };
 }
 
 /** The fewest clamps of all layouts on the module that pass, found by trying every one. */

@@ -2,11 +2,11 @@ import type { DegreesCelsius, KilonewtonsPerCubicMetre, Kilopascals, Metres, Met
 import { kPa } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
-import { psf } from "./engineering-units.ts";
-import type { DegreesFahrenheit, Feet, FeetPerHour, PoundsPerCubicFoot, PoundsPerSquareFoot } from "./engineering-units.ts";
-import type { CementGroup, PressureClause } from "./pour-conditions.ts";
-import { refusal, term } from "./working.ts";
-import type { Refusal, Working } from "./working.ts";
+import { psf } from "../engineering-units.ts";
+import type { DegreesFahrenheit, Feet, FeetPerHour, PoundsPerCubicFoot, PoundsPerSquareFoot } from "../engineering-units.ts";
+import type { CementGroup, PressureClause } from "../pour-conditions.ts";
+import { refusal, term } from "../working.ts";
+import type { Refusal, Working } from "../working.ts";
 
 export const ACI_347_EDITION = "ACI 347-04 / ACI 347R-14, column equation";
 const SOURCE = "ACI 347-04 cl. 2.2.2 and ACI 347R-14 cl. 4.2.2 (coefficient tables and SI text from memory of the standard)";

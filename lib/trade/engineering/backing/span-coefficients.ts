@@ -1,6 +1,6 @@
 import type { KilonewtonMetres, Kilonewtons, KilonewtonsPerMetre, Metres } from "#lib/kernel/units.ts";
 import { kN, kN_m, m } from "#lib/kernel/units.ts";
-import type { KilonewtonSquareMetres } from "./engineering-units.ts";
+import type { KilonewtonSquareMetres } from "../engineering-units.ts";
 
 /** M = moment x w L2, V = shear x w L, deflection = deflection x w L4 / EI, under a uniform load on equal spans. */
 export type SpanCoefficients = { readonly label: string; readonly moment: number; readonly shear: number; readonly deflection: number; readonly source: string };

@@ -4,9 +4,9 @@ import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
 import { layOutPieces, march } from "./beam-pieces.ts";
 import type { LoadCorner, Marched, Pieces, Stretch } from "./beam-pieces.ts";
-import type { KilonewtonSquareMetres } from "./engineering-units.ts";
-import { refusal } from "./working.ts";
-import type { Refusal } from "./working.ts";
+import type { KilonewtonSquareMetres } from "../engineering-units.ts";
+import { refusal } from "../working.ts";
+import type { Refusal } from "../working.ts";
 
 const SOURCE = "Stiffness (slope-deflection) method, elastic beam theory; see any text on structural analysis";
 

@@ -3,9 +3,9 @@ import { kPa } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
 import type { LimitingPressure } from "./aci-347-column.ts";
-import type { CementGroup } from "./pour-conditions.ts";
-import { refusal, term } from "./working.ts";
-import type { Refusal } from "./working.ts";
+import type { CementGroup } from "../pour-conditions.ts";
+import { refusal, term } from "../working.ts";
+import type { Refusal } from "../working.ts";
 
 export const CIRIA_108_EDITION = "CIRIA Report 108 (1985)";
 const SOURCE = "CIRIA Report 108, Concrete pressure on formwork, 1985 (read in worked sheets that state it; the C2 grouping from memory)";

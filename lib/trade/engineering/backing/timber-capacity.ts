@@ -3,10 +3,10 @@ import { kN, kN_m, kN_per_m, m } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
 import { continuousBeam } from "./continuous-beam.ts";
-import { kN_m2 } from "./engineering-units.ts";
-import type { KilonewtonSquareMetres } from "./engineering-units.ts";
-import { refusal } from "./working.ts";
-import type { Refusal } from "./working.ts";
+import { kN_m2 } from "../engineering-units.ts";
+import type { KilonewtonSquareMetres } from "../engineering-units.ts";
+import { refusal } from "../working.ts";
+import type { Refusal } from "../working.ts";
 
 const SOURCE = "Rectangular section, elastic theory";
 

@@ -2,13 +2,13 @@ import type { KilonewtonMetres, Kilonewtons, Metres, Millimetres } from "#lib/ke
 import { kN, kN_m, kN_per_m, m, mm } from "#lib/kernel/units.ts";
 import { ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
-import { continuousBeam } from "./continuous-beam.ts";
-import type { BeamAnswer } from "./continuous-beam.ts";
-import type { LoadCorner } from "./beam-pieces.ts";
-import { kN_m2 } from "./engineering-units.ts";
-import type { PressureEnvelope } from "./pour-conditions.ts";
-import { pressureAt } from "./pressure-envelope.ts";
-import type { Refusal } from "./working.ts";
+import { continuousBeam } from "../backing/continuous-beam.ts";
+import type { BeamAnswer } from "../backing/continuous-beam.ts";
+import type { LoadCorner } from "../backing/beam-pieces.ts";
+import { kN_m2 } from "../engineering-units.ts";
+import type { PressureEnvelope } from "../pour-conditions.ts";
+import { pressureAt } from "../pressure-envelope.ts";
+import type { Refusal } from "../working.ts";
 
 export const BACKING_SOURCE =
   "Continuous beam by the stiffness method; shear one depth from the support: Peurifoy and Oberlender, Formwork for Concrete Structures, 4th ed. (2010), p. 153";

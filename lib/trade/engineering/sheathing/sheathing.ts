@@ -2,11 +2,11 @@ import type { KilonewtonMetres, Kilonewtons, KilonewtonsPerMetre, Kilopascals, M
 import { kN_per_m, m } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
-import { kN_m2 } from "./engineering-units.ts";
-import type { KilonewtonMetresPerMetre, KilonewtonSquareMetresPerMetre } from "./engineering-units.ts";
-import { spanActions, spanCoefficients } from "./span-coefficients.ts";
-import { refusal, term } from "./working.ts";
-import type { Refusal, Working } from "./working.ts";
+import { kN_m2 } from "../engineering-units.ts";
+import type { KilonewtonMetresPerMetre, KilonewtonSquareMetresPerMetre } from "../engineering-units.ts";
+import { spanActions, spanCoefficients } from "../backing/span-coefficients.ts";
+import { refusal, term } from "../working.ts";
+import type { Refusal, Working } from "../working.ts";
 
 const SOURCE =
   "Uniform-load coefficients by number of spans: construction lectures (Allen), weeks 7 and 8; Peurifoy and Oberlender, Formwork for Concrete Structures, 4th ed. (2010), pp. 153 and 327; shear on the clear span: APA concrete-form plywood, from memory";
