@@ -16,34 +16,50 @@ export type LevelComparison = {
 /** Two heights closer than this are the same level. */
 const SAME_HEIGHT_MM = 0.5;
 
+type Move = { readonly row: KnownLevelRow; readonly to: number };
+type Refuse = (message: string, remedy: string) => void;
+
 /** `pouredOn` holds the keys of levels that a poured column starts or ends at: those do not move any more. */
 export function compareLevels(known: readonly KnownLevelRow[], read: readonly ReadLevel[], pouredOn: ReadonlySet<string>): LevelComparison {
-  const create: { name: string; elevation_mm: number }[] = [];
-  const change: LevelChange[] = [];
   const refused: Finding[] = [];
   const unusable = new Set<string>();
-  const refuse = (message: string, remedy: string) => refused.push({ source: null, message, remedy });
-  for (const level of read) {
-    const row = known.find((other) => nameKey(other.name) === nameKey(level.name));
-    if (level.elevation_mm === null) {
+  const refuse: Refuse = (message, remedy) => refused.push({ source: null, message, remedy });
+  const moves: Move[] = [];
+  const fresh: { name: string; elevation_mm: number }[] = [];
+  for (const { name, elevation_mm } of read) {
+    const row = known.find((other) => nameKey(other.name) === nameKey(name));
+    if (elevation_mm === null) {
       if (row && row.elevation_mm !== null) continue;
-      unusable.add(nameKey(level.name));
-      refuse(`Level ${level.name} has no elevation in the file or in the project; lifts on it are left out.`, "Add its elevation to the file, or set the level up in the project first.");
-    } else if (row) {
-      if (row.elevation_mm !== null && Math.abs(row.elevation_mm - level.elevation_mm) <= SAME_HEIGHT_MM) continue;
-      if (pouredOn.has(nameKey(level.name))) refuse(`Level ${level.name} is at ${row.elevation_mm} mm and columns there are poured; the file says ${level.elevation_mm} mm. It stays as it is.`, "If the project is wrong, correct the level by hand.");
-      else change.push({ id: row.id, name: row.name, what: "elevation", from: row.elevation_mm, to: level.elevation_mm });
-    } else {
-      const twin = atHeight(known, level.elevation_mm);
-      if (!twin) create.push({ name: level.name, elevation_mm: level.elevation_mm });
-      else {
-        unusable.add(nameKey(level.name));
-        refuse(`Level ${level.name} is at the same elevation as ${twin.name} in the project; lifts on it are left out.`, `Call it ${twin.name} in the file, or rename the level in the project.`);
-      }
+      unusable.add(nameKey(name));
+      refuse(`Level ${name} has no elevation in the file or in the project; lifts on it are left out.`, "Add its elevation to the file, or set the level up in the project first.");
+    } else if (!row) fresh.push({ name, elevation_mm });
+    else if (row.elevation_mm === null || !isSameHeight(row.elevation_mm, elevation_mm)) {
+      if (pouredOn.has(nameKey(name))) refuse(`Level ${name} is at ${row.elevation_mm} mm and columns there are poured; the file says ${elevation_mm} mm. It stays as it is.`, "If the project is wrong, correct the level by hand.");
+      else moves.push({ row, to: elevation_mm });
     }
   }
-  return { create, change, refused, unusable };
+  const moved = possibleMoves(known, moves, refuse);
+  const heights = known.map((row) => ({ name: row.name, at: moved.find((move) => move.row === row)?.to ?? row.elevation_mm }));
+  const create = fresh.filter(({ name, elevation_mm }) => {
+    const twin = heights.find(({ at }) => at !== null && isSameHeight(at, elevation_mm));
+    if (!twin) return true;
+    unusable.add(nameKey(name));
+    refuse(`Level ${name} is at the same elevation as ${twin.name} in the project; lifts on it are left out.`, `Call it ${twin.name} in the file, or rename the level in the project.`);
+    return false;
+  });
+  return { create, change: moved.map(({ row, to }) => ({ id: row.id, name: row.name, what: "elevation", from: row.elevation_mm, to })), refused, unusable };
 }
 
-const atHeight = (known: readonly KnownLevelRow[], elevation_mm: number): KnownLevelRow | null =>
-  known.find((row) => row.elevation_mm !== null && Math.abs(row.elevation_mm - elevation_mm) <= SAME_HEIGHT_MM) ?? null;
+/** Levels may move through each other's old heights, but not to where one stays; each that stays may hold up another. */
+function possibleMoves(known: readonly KnownLevelRow[], moves: readonly Move[], refuse: Refuse): readonly Move[] {
+  const staying = known.filter((row) => moves.every((move) => move.row !== row));
+  for (const move of moves) {
+    const inTheWay = staying.find((row) => row.elevation_mm !== null && isSameHeight(row.elevation_mm, move.to));
+    if (!inTheWay) continue;
+    refuse(`Level ${move.row.name} cannot go to ${move.to} mm, where ${inTheWay.name} stays. It stays at ${move.row.elevation_mm} mm.`, `Give ${inTheWay.name}'s new elevation in the file too, or correct the levels by hand.`);
+    return possibleMoves(known, moves.filter((other) => other !== move), refuse);
+  }
+  return moves;
+}
+
+const isSameHeight = (one: number, other: number): boolean => Math.abs(one - other) <= SAME_HEIGHT_MM;
