@@ -11,7 +11,7 @@ export function PastImports({ project, imports, canDownload }: PastImportsProps)
   const columns: readonly DataColumn<Row>[] = [
     {
       key: "file", head: "File", isRowHead: true,
-      cell: ({ id, fileName }) => (canDownload ? <a href={paths.scheduleImport(project.id, id)} download className="inline-flex min-h-hand items-center break-all">{fileName}</a> : fileName),
+      cell: ({ id, fileName }) => (canDownload ? <a href={paths.scheduleImport(project.id, id)} download className="inline-flex min-h-hand min-w-40 items-center break-all">{fileName}</a> : fileName),
     },
     { key: "at", head: "Imported", cell: ({ importedAt }) => <TimeText at={importedAt} timeZone={project.timeZone} /> },
     { key: "by", head: "By", cell: ({ by }) => by },

@@ -9,7 +9,7 @@ export function ColumnsToCreate({ columns, units }: { readonly columns: Shown<Co
     { key: "grid", head: "Grid", isRowHead: true, cell: ({ gridRef }) => gridRef },
     { key: "mark", head: "Mark", cell: ({ mark }) => mark },
     { key: "size", head: units === "us" ? "Section" : "Section, mm", cell: (lift) => sizeText(lift, units) },
-    { key: "lift", head: "Lift", cell: ({ fromLevel, toLevel }) => `${fromLevel} → ${toLevel}` },
+    { key: "lift", head: "Lift", cell: ({ fromLevel, toLevel }) => <span className="whitespace-nowrap">{fromLevel} → {toLevel}</span> },
     { key: "storey", head: units === "us" ? "Storey" : "Storey, mm", isFigure: true, cell: ({ storeyHeight_mm }) => (storeyHeight_mm === null ? "" : lengthFigure(storeyHeight_mm, units)) },
     { key: "concrete", head: "Concrete", cell: ({ concrete }) => concrete ?? "" },
   ];

@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useState } from "react";
+import { useRef, useState } from "react";
 import type { z } from "zod";
 import type { changeColumnInput } from "#lib/contracts/columns.ts";
 import { Button } from "#app/_ui/control/button.tsx";
@@ -16,6 +16,7 @@ import { HEADS } from "../../../../set-up/_parts/heads.ts";
 import { SHAPES, toShape, type Shape } from "../../../../set-up/marks/mark-row.ts";
 import { changeColumnAction } from "../../actions.ts";
 import type { StoredColumn } from "./change-column.tsx";
+import { rebase } from "./rebase.ts";
 import { storedLines } from "./stored-lines.ts";
 
 export type ChangeFormProps = { readonly stored: StoredColumn; readonly onClose: () => void };
@@ -32,8 +33,9 @@ function read(data: FormData, shape: Shape): Omit<z.input<typeof changeColumnInp
 /** Starts from the column as it was when opened; whoever else changes it meanwhile is told of, never written over unseen. */
 export function ChangeForm({ stored, onClose }: ChangeFormProps) {
   const router = useRouter();
-  const [base] = useState(stored);
+  const [base, setBase] = useState(stored);
   const [seen, setSeen] = useState(stored);
+  const fields = useRef<HTMLDivElement>(null);
   const [shape, setShape] = useState<Shape>(base.shape);
   const { projectId, columnId, units } = base;
   const answered = useAnswer(async (data) => {
@@ -42,25 +44,33 @@ export function ChangeForm({ stored, onClose }: ChangeFormProps) {
     else if (changed.failure.kind === "conflict") router.refresh();
     return changed;
   });
+  const lookAtStored = () => {
+    const form = fields.current?.closest("form");
+    if (!form) return;
+    const next = rebase(base, stored, read(new FormData(form), shape));
+    if (shape === base.shape) setShape(next.shape);
+    setBase(next);
+    setSeen(stored);
+  };
   const isBehind = stored.version !== seen.version;
   const { failure } = answered;
   const shown = failure && !(failure.kind === "conflict" && isBehind) ? { failure } : {};
   return (
     <FieldForm action={answered.submit} {...shown}>
-      {isBehind ? <Meanwhile seen={seen} stored={stored} onKeep={() => setSeen(stored)} /> : null}
+      {isBehind ? <Meanwhile seen={seen} stored={stored} onKeep={lookAtStored} /> : null}
       {stored.isStood ? <Notice title={`This column is ${stored.stage ?? "stood"} already.`}>Changing it now needs a reason, and the crew needs to hear of it.</Notice> : null}
       <ChoiceGroup name="shape" label="Section" choices={SHAPES} value={shape} onChange={(value) => setShape(toShape(value))} />
-      <div className="grid gap-4 sm:grid-cols-2">
-        <LengthField name="widthMm" label={shape === "circle" ? "Diameter" : "Width"} units={units} places={1} defaultValueMm={base.widthMm} isRequired />
-        {shape === "circle" ? null : <LengthField name="depthMm" label="Depth" units={units} places={1} defaultValueMm={base.depthMm} isRequired />}
+      <div ref={fields} className="grid gap-4 sm:grid-cols-2">
+        <LengthField key={`width ${base.widthMm}`} name="widthMm" label={shape === "circle" ? "Diameter" : "Width"} units={units} places={1} defaultValueMm={base.widthMm} isRequired />
+        {shape === "circle" ? null : <LengthField key={`depth ${base.depthMm}`} name="depthMm" label="Depth" units={units} places={1} defaultValueMm={base.depthMm} isRequired />}
       </div>
-      <ChoiceGroup name="headedBy" label="Headed by" choices={HEADS} defaultValue={base.headedBy} />
+      <ChoiceGroup key={base.headedBy} name="headedBy" label="Headed by" choices={HEADS} defaultValue={base.headedBy} />
       <LengthField
-        name="formHeightMm" label="Form height" units={units} hint="Empty: storey height less what is over it and the kicker"
+        key={`height ${base.formHeightMm ?? ""}`} name="formHeightMm" label="Form height" units={units} hint="Empty: storey height less what is over it and the kicker"
         {...(base.formHeightMm === null ? {} : { defaultValueMm: base.formHeightMm })}
       />
-      <TextField name="concrete" label="Concrete" defaultValue={base.concrete ?? ""} maxLength={40} />
-      <TextField name="remarks" label="Remarks" defaultValue={base.remarks ?? ""} rows={2} maxLength={300} />
+      <TextField key={`concrete ${base.concrete ?? ""}`} name="concrete" label="Concrete" defaultValue={base.concrete ?? ""} maxLength={40} />
+      <TextField key={`remarks ${base.remarks ?? ""}`} name="remarks" label="Remarks" defaultValue={base.remarks ?? ""} rows={2} maxLength={300} />
       <TextField name="reason" label="Reason for the change" rows={2} maxLength={300} isRequired={stored.isStood} />
       <div className="flex flex-wrap justify-end gap-3">
         <Button onPress={onClose}>Leave it as it is</Button>
@@ -77,8 +87,8 @@ function Meanwhile({ seen, stored, onKeep }: MeanwhileProps) {
   return (
     <Notice kind="problem" title={`Changed meanwhile${stored.lastChange ? `: ${stored.lastChange}` : "."}`}>
       {lines.length > 0 ? <ul className="list-disc pl-5">{lines.map((line) => <li key={line}>{line}</li>)}</ul> : <p>Nothing that stands in this form.</p>}
-      <p className="my-2">What you typed is still below. Look at both; saving afterwards replaces what is stored now.</p>
-      <Button onPress={onKeep}>I have seen it, keep what I typed</Button>
+      <p className="my-2">What you typed is still below, and stays; fields you have not touched take what is stored now.</p>
+      <Button onPress={onKeep}>Take it over, keep what I typed</Button>
     </Notice>
   );
 }

@@ -49,7 +49,7 @@ function ClampLines({ caption, rows, units }: { readonly caption: string; readon
       <p>{caption}; height, gap below, larger force, used</p>
       <ol className="columns-2 gap-3">
         {rows.map(({ number, height, gapBelow, facesAC, facesBD, utilisation }) => (
-          <li key={number} className="flex justify-between gap-1 text-[7pt] leading-tight">
+          <li key={number} className="grid grid-cols-[1.4em_1.2fr_1fr_1.3fr_0.9fr] gap-1 text-right text-[7pt] leading-tight">
             <span>{number}</span><strong>{lengthFigure(height, units)}</strong><span>{cutSize(gapBelow, units)}</span>
             <span>{quantityText(Math.max(facesAC, facesBD), "kN", units)}</span><span>{percent(utilisation)}</span>
           </li>
