@@ -11,6 +11,8 @@ export type LevelComparison = {
   readonly refused: readonly Finding[];
   /** Keys of levels that cannot be taken in; no column can stand on them. */
   readonly unusable: ReadonlySet<string>;
+  /** Where every level is once the file has been taken in, by its key. */
+  readonly heights: ReadonlyMap<string, number>;
 };
 
 /** Two heights closer than this are the same level. */
@@ -38,7 +40,11 @@ export function compareLevels(known: readonly KnownLevelRow[], read: readonly Re
       else moves.push({ row, to: elevation_mm });
     }
   }
-  const moved = possibleMoves(known, moves, refuse);
+  const moved = possibleMoves(known, moves, (level, inTheWay) => {
+    unusable.add(nameKey(level.row.name)).add(nameKey(inTheWay));
+    const why = `Level ${level.row.name} cannot go to ${level.to} mm, where ${inTheWay} stays. It stays at ${level.row.elevation_mm} mm, and lifts on either are left out.`;
+    refuse(why, `Give ${inTheWay}'s new elevation in the file too, or correct the levels by hand.`);
+  });
   const heights = known.map((row) => ({ name: row.name, at: moved.find((move) => move.row === row)?.to ?? row.elevation_mm }));
   const create = fresh.filter(({ name, elevation_mm }) => {
     const twin = heights.find(({ at }) => at !== null && isSameHeight(at, elevation_mm));
@@ -47,16 +53,21 @@ export function compareLevels(known: readonly KnownLevelRow[], read: readonly Re
     refuse(`Level ${name} is at the same elevation as ${twin.name} in the project; lifts on it are left out.`, `Call it ${twin.name} in the file, or rename the level in the project.`);
     return false;
   });
-  return { create, change: moved.map(({ row, to }) => ({ id: row.id, name: row.name, what: "elevation", from: row.elevation_mm, to })), refused, unusable };
+  const settled = [...heights.map(({ name, at }) => [nameKey(name), at] as const), ...create.map(({ name, elevation_mm }) => [nameKey(name), elevation_mm] as const)];
+  return {
+    create, refused, unusable,
+    change: moved.map(({ row, to }) => ({ id: row.id, name: row.name, what: "elevation", from: row.elevation_mm, to })),
+    heights: new Map(settled.flatMap(([key, at]) => (at === null ? [] : [[key, at]]))),
+  };
 }
 
 /** Levels may move through each other's old heights, but not to where one stays; each that stays may hold up another. */
-function possibleMoves(known: readonly KnownLevelRow[], moves: readonly Move[], refuse: Refuse): readonly Move[] {
+function possibleMoves(known: readonly KnownLevelRow[], moves: readonly Move[], refuse: (move: Move, inTheWay: string) => void): readonly Move[] {
   const staying = known.filter((row) => moves.every((move) => move.row !== row));
   for (const move of moves) {
     const inTheWay = staying.find((row) => row.elevation_mm !== null && isSameHeight(row.elevation_mm, move.to));
     if (!inTheWay) continue;
-    refuse(`Level ${move.row.name} cannot go to ${move.to} mm, where ${inTheWay.name} stays. It stays at ${move.row.elevation_mm} mm.`, `Give ${inTheWay.name}'s new elevation in the file too, or correct the levels by hand.`);
+    refuse(move, inTheWay.name);
     return possibleMoves(known, moves.filter((other) => other !== move), refuse);
   }
   return moves;

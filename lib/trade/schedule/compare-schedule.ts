@@ -77,6 +77,10 @@ export function compareSchedule(known: KnownSchedule, read: ScheduleReading): Sc
   const same: string[] = [];
   const refused: Finding[] = [...read.problems, ...levels.refused];
   for (const lift of usable) {
+    if (!rises(lift, levels.heights)) {
+      refused.push(goesDown(lift));
+      continue;
+    }
     const column = byKey.get(keyOf(lift));
     const changes = column ? changesTo(column, lift) : [];
     if (!column) create.push(lift);
@@ -94,6 +98,18 @@ export function compareSchedule(known: KnownSchedule, read: ScheduleReading): Sc
     freePlaces: distinct(create.filter((lift) => lift.locatedBy === "mark" || !splitGridRef(lift.gridRef)).map((lift) => lift.gridRef)),
   };
 }
+
+/** A level that stays where the project has it may lie otherwise than the file thinks. */
+function rises({ fromLevel, toLevel }: Lift, heights: ReadonlyMap<string, number>): boolean {
+  const [from, to] = [heights.get(nameKey(fromLevel)), heights.get(nameKey(toLevel))];
+  return from === undefined || to === undefined || from < to;
+}
+
+const goesDown = ({ gridRef, fromLevel, toLevel, source }: Lift): Finding => ({
+  source,
+  message: `${gridRef} from ${fromLevel} to ${toLevel} is left out: in the project ${toLevel} does not lie above ${fromLevel}.`,
+  remedy: "Correct the elevations in the file or in the project.",
+});
 
 /** A schedule by marks alone speaks of every place where the project has that mark. */
 function placedByMark(lifts: readonly Lift[], columns: readonly KnownColumn[]): Lift[] {
