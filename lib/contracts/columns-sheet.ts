@@ -1,13 +1,15 @@
+import type { Plumbing } from "#lib/trade/progress/stages.ts";
 import type { UnitSystem } from "./projects.ts";
 
 /**
- * A column in the sheet every view of the project is drawn from, short because there may be 5,000 of them:
- * id, grid reference, mark id, grid line ids along x and y, from and to level ids, 0 rectangle or 1 circle, width and
- * depth in mm, bitmask of stages done, 1 when flagged, form height in mm when given by hand, 0 headed by slab or 1 by beam.
+ * A column in the sheet every view of the project is drawn from, short because there may be 5,000 of them: id, grid
+ * reference, then places in the sheet's lists of marks, grid lines (along x, along y), levels (from, to); 0 rectangle or
+ * 1 circle, width and depth in mm, bitmask of stages done, 1 when flagged, form height in mm when given by hand,
+ * 0 headed by slab or 1 by beam.
  */
 export type SheetRow = readonly [
-  id: string, gridRef: string, markId: string, gridXId: string | null, gridYId: string | null, fromLevelId: string,
-  toLevelId: string, shape: 0 | 1, widthMm: number, depthMm: number, done: number, flagged: 0 | 1,
+  id: string, gridRef: string, mark: number, gridX: number | null, gridY: number | null, fromLevel: number,
+  toLevel: number, shape: 0 | 1, widthMm: number, depthMm: number, done: number, flagged: 0 | 1,
   formHeightMm: number | null, headedBy: 0 | 1,
 ];
 
@@ -18,11 +20,17 @@ export type SheetColumn = {
   readonly flagged: boolean; readonly formHeightMm: number | null; readonly headedBy: "slab" | "beam";
 };
 
-export const readSheetRow = (row: SheetRow): SheetColumn => ({
-  id: row[0], gridRef: row[1], markId: row[2], gridXId: row[3], gridYId: row[4], fromLevelId: row[5], toLevelId: row[6],
-  shape: row[7] === 1 ? "circle" : "rectangle", width_mm: row[8], depth_mm: row[9], done: row[10], flagged: row[11] === 1,
-  formHeightMm: row[12], headedBy: row[13] === 1 ? "beam" : "slab",
-});
+export function readSheetRows({ rowsJson, levels, gridLines, marks }: Pick<ColumnsSheet, "rowsJson" | "levels" | "gridLines" | "marks">): SheetColumn[] {
+  const rows: readonly SheetRow[] = JSON.parse(rowsJson);
+  const idAt = (list: readonly { id: string }[], place: number): string => list[place]?.id ?? "";
+  const lineAt = (place: number | null): string | null => (place === null ? null : (gridLines[place]?.id ?? null));
+  return rows.map((row) => ({
+    id: row[0], gridRef: row[1], markId: idAt(marks, row[2]), gridXId: lineAt(row[3]), gridYId: lineAt(row[4]),
+    fromLevelId: idAt(levels, row[5]), toLevelId: idAt(levels, row[6]), shape: row[7] === 1 ? "circle" : "rectangle",
+    width_mm: row[8], depth_mm: row[9], done: row[10], flagged: row[11] === 1,
+    formHeightMm: row[12], headedBy: row[13] === 1 ? "beam" : "slab",
+  }));
+}
 
 export type SheetLevel = { id: string; name: string; elevationMm: number; slabDepthMm: number; beamDepthMm: number };
 export type SheetGridLine = { id: string; axis: string; name: string; offsetMm: number };
@@ -30,6 +38,8 @@ export type SheetMark = { id: string; name: string; shape: string; widthMm: numb
 
 export type ColumnsSheet = {
   readonly projectId: string; readonly units: UnitSystem; readonly timeZone: string;
+  /** Whether a later stage already says that it was plumbed; and what comes off every form height. */
+  readonly plumbing: Plumbing; readonly kickerMm: number;
   /** The last number of the project that this sheet already holds; the live feed goes on from it. */
   readonly seq: number;
   readonly levels: readonly SheetLevel[]; readonly gridLines: readonly SheetGridLine[]; readonly marks: readonly SheetMark[];

@@ -7,6 +7,8 @@ export type FieldProps = {
   readonly problem?: string;
   readonly isRequired?: boolean;
   readonly isDisabled?: boolean;
+  /** Narrows what is shown rather than being filled in; says nothing of staying empty. */
+  readonly isFilter?: boolean;
   /** Marks fields a gloved hand fills in. */
   readonly size?: "hand" | "glove";
 };

@@ -19,7 +19,7 @@ const ITEM =
   "data-focused:bg-accent-wash data-selected:bg-accent data-selected:text-white data-disabled:cursor-not-allowed data-disabled:text-ink-soft";
 
 export function SelectField(props: SelectFieldProps) {
-  const { label, hint, problem, isRequired = false, size, choices, defaultValue, value, onChange, placeholder, ...rest } = props;
+  const { label, hint, problem, isRequired = false, isFilter = false, size, choices, defaultValue, value, onChange, placeholder, ...rest } = props;
   return (
     <Select
       {...rest}
@@ -32,7 +32,7 @@ export function SelectField(props: SelectFieldProps) {
       data-field={rest.name}
       className={FIELD}
     >
-      <FieldLabel label={label} isRequired={isRequired} />
+      <FieldLabel label={label} isRequired={isRequired || isFilter} />
       <Button className={`${boxLook(size)} flex cursor-pointer items-center justify-between gap-2 text-left`}>
         <SelectValue className="truncate data-placeholder:text-ink-soft">
           {({ isPlaceholder, defaultChildren, selectedText }) => (isPlaceholder ? defaultChildren : selectedText)}

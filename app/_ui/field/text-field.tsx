@@ -21,7 +21,7 @@ export type TextFieldProps = FieldProps & {
   readonly autoFocus?: boolean;
 };
 
-export function TextField({ label, hint, problem, isRequired = false, size, rows = 1, placeholder, ...rest }: TextFieldProps) {
+export function TextField({ label, hint, problem, isRequired = false, isFilter = false, size, rows = 1, placeholder, ...rest }: TextFieldProps) {
   const blank = placeholder === undefined ? {} : { placeholder };
   return (
     <AriaTextField
@@ -31,7 +31,7 @@ export function TextField({ label, hint, problem, isRequired = false, size, rows
       data-field={rest.name}
       className={FIELD}
     >
-      <FieldLabel label={label} isRequired={isRequired} />
+      <FieldLabel label={label} isRequired={isRequired || isFilter} />
       {rows > 1
         ? <TextArea rows={rows} {...blank} className={`${boxLook(size)} py-2`} />
         : <Input {...blank} className={boxLook(size)} />}

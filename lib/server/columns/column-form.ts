@@ -4,7 +4,7 @@ import { mm } from "#lib/kernel/units.ts";
 import { fail, type Result } from "#lib/kernel/result.ts";
 import type { Refusal } from "#lib/trade/engineering/working.ts";
 import { designShutter } from "#lib/trade/shutter/design-shutter.ts";
-import { formHeight, type FormHeight } from "#lib/trade/shutter/form-height.ts";
+import { depthOver, formHeight, type FormHeight } from "#lib/trade/shutter/form-height.ts";
 import type { ColumnSection, FormSet, ShutterRefusal } from "#lib/trade/shutter/form-set.ts";
 import type { readRules } from "../projects/project-head.ts";
 import { toClampKind, type ClampKindRow } from "../projects/clamp-store.ts";
@@ -23,16 +23,12 @@ export const sectionOf = (lift: Pick<Lift, "shape" | "widthMm" | "depthMm">): Co
     ? { shape: "round", diameter: mm(lift.widthMm) }
     : { shape: "rectangular", width: mm(lift.widthMm), depth: mm(lift.depthMm) };
 
-/** Depth of what the column stops under: the slab, or the beam where one frames in and is deeper. */
-export const depthOver = (headedBy: string, level: Pick<Level, "slabDepthMm" | "beamDepthMm">): number =>
-  headedBy === "beam" ? Math.max(level.slabDepthMm, level.beamDepthMm) : level.slabDepthMm;
-
 /** The form height and the form set of one lift, from the project's rules as they stand. */
 export function columnForm(lift: Lift, rules: ReturnType<typeof readRules>, clampKinds: readonly ClampKindRow[]): ColumnForm {
   const rule = asShutterRule(rules.shutterRule);
   const height = formHeight({
     storeyHeight: mm(lift.toLevel.elevationMm - lift.fromLevel.elevationMm),
-    depthOver: mm(depthOver(lift.headedBy, lift.toLevel)),
+    depthOver: depthOver(lift.headedBy === "beam" ? "beam" : "slab", { slab: mm(lift.toLevel.slabDepthMm), beam: mm(lift.toLevel.beamDepthMm) }),
     kickerHeight: rule.kickerHeight,
     override: lift.formHeightMm === null ? null : mm(lift.formHeightMm),
   });

@@ -4,15 +4,27 @@ import type { ProjectScope } from "../gate/scope.ts";
 
 const within = (scope: ProjectScope) => ({ companyId: scope.companyId, projectId: scope.projectId });
 
-/** One row of the columns sheet, as PostgreSQL writes it: see `SheetRow` in contracts/columns-sheet.ts. */
-export async function sheetRowsJson(scope: ProjectScope): Promise<string> {
+export type SheetLists = { readonly levels: readonly { id: string }[]; readonly gridLines: readonly { id: string }[]; readonly marks: readonly { id: string }[] };
+
+/** The rows of the columns sheet as PostgreSQL writes them: see `SheetRow` in contracts/columns-sheet.ts. */
+export async function sheetRowsJson(scope: ProjectScope, { levels, gridLines, marks }: SheetLists): Promise<string> {
+  const ids = (list: readonly { id: string }[]): string[] => list.map(({ id }) => id);
   const rows = await scope.tx.$queryRaw<{ rows: string }[]>`
-    select coalesce(json_agg(json_build_array(
-      id, grid_ref, mark_id, grid_x_id, grid_y_id, from_level_id, to_level_id,
-      case shape when 'circle' then 1 else 0 end, width_mm, depth_mm, done, flagged::int, form_height_mm,
-      case headed_by when 'beam' then 1 else 0 end) order by id), '[]')::text as rows
-    from column_lift
-    where company_id = ${scope.companyId}::uuid and project_id = ${scope.projectId}::uuid and removed_at is null`;
+    with
+      level_place as (select * from unnest(${ids(levels)}::uuid[]) with ordinality as place(id, n)),
+      line_place as (select * from unnest(${ids(gridLines)}::uuid[]) with ordinality as place(id, n)),
+      mark_place as (select * from unnest(${ids(marks)}::uuid[]) with ordinality as place(id, n))
+    select coalesce('[' || string_agg(json_build_array(
+      col.id, col.grid_ref, mark.n - 1, x.n - 1, y.n - 1, below.n - 1, above.n - 1,
+      case col.shape when 'circle' then 1 else 0 end, col.width_mm, col.depth_mm, col.done, col.flagged::int,
+      col.form_height_mm, case col.headed_by when 'beam' then 1 else 0 end)::text, ',' order by col.id) || ']', '[]') as rows
+    from column_lift col
+      join mark_place mark on mark.id = col.mark_id
+      join level_place below on below.id = col.from_level_id
+      join level_place above on above.id = col.to_level_id
+      left join line_place x on x.id = col.grid_x_id
+      left join line_place y on y.id = col.grid_y_id
+    where col.company_id = ${scope.companyId}::uuid and col.project_id = ${scope.projectId}::uuid and col.removed_at is null`;
   return rows[0]?.rows ?? "[]";
 }
 

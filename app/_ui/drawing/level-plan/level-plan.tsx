@@ -51,7 +51,7 @@ export function LevelPlan({ levelName, columns, axes, selected, onSelect, onOpen
     keys.moveTo(id);
     if (tap === "open") onOpen(id); else toggle(id);
   };
-  const pressAxis = (axis: GridAxis) => onSelect(toggled(selected, columnsOnAxis(columns, axis).map(({ id }) => id)));
+  const pressAxis = (axis: GridAxis) => onSelect(toggled(selected, columnsOnAxis(columns, axis).filter(({ isFaint }) => !isFaint).map(({ id }) => id)));
   const axisProps = { axes, view, frame, onPress: pressAxis };
   return (
     <div className="border-2 border-ink bg-sheet">

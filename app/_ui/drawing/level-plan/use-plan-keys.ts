@@ -41,7 +41,7 @@ export function usePlanKeys({ base, columns, plan, onOpen, onToggle, onSelect }:
     const isAll = (event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "a";
     const act = way
       ? () => { const next = neighbourOf(columns, current, way); if (next) moveTo(next.id); }
-      : isAll ? () => onSelect(new Set(columns.map(({ id }) => id))) : acts[event.key];
+      : isAll ? () => onSelect(new Set(columns.filter(({ isFaint }) => !isFaint).map(({ id }) => id))) : acts[event.key];
     if (!act) return;
     event.preventDefault();
     act();

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { readSheetRow, type SheetRow } from "#lib/contracts/columns-sheet.ts";
+import { readSheetRows } from "#lib/contracts/columns-sheet.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { getColumnsSheet } from "#lib/server/columns/columns-sheet.ts";
 import { ButtonLink } from "#app/_ui/control/button-link.tsx";
@@ -15,8 +15,7 @@ export default async function AddColumnsPage({ params }: SetUpParams) {
   const { projectId } = await params;
   const sheet = await getColumnsSheet(await currentCaller(), { projectId });
   if (!sheet.ok) return <Refused failure={sheet.failure} />;
-  const rows: readonly SheetRow[] = JSON.parse(sheet.value.rowsJson);
-  const taken = rows.map(readSheetRow).map(({ gridRef, fromLevelId }) => ({ gridRef, fromLevelId }));
+  const taken = readSheetRows(sheet.value).map(({ gridRef, fromLevelId }) => ({ gridRef, fromLevelId }));
   return (
     <SetUpPage params={params} title="Add columns" permission="column.change">
       {({ project, levels, marks, gridLines }, canEdit) => {
