@@ -6,6 +6,7 @@ import { LinkRouter } from "#app/_ui/page/link-router.tsx";
 export const metadata: Metadata = {
   title: { default: "Shutterwright", template: "%s · Shutterwright" },
   description: "Plans, checks and records the boxing, casting and stripping of concrete columns.",
+  icons: { icon: { url: "/icons/column.svg", type: "image/svg+xml" } },
   formatDetection: { telephone: false, date: false, address: false, email: false },
 };
 

@@ -13,7 +13,7 @@ export default function manifest(): MetadataRoute.Manifest {
     background_color: "#fbfaf6",
     theme_color: "#17201d",
     icons: [
-      { src: "/icon.svg", sizes: "any", type: "image/svg+xml" },
+      { src: "/icons/column.svg", sizes: "any", type: "image/svg+xml" },
       { src: "/icons/column-192.png", sizes: "192x192", type: "image/png" },
       { src: "/icons/column-512.png", sizes: "512x512", type: "image/png" },
       { src: "/icons/column-maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },

@@ -16,23 +16,7 @@ export type ClampKindsProps = { readonly kinds: readonly ClampKind[]; readonly u
 export function ClampKinds({ kinds, units, canEdit }: ClampKindsProps) {
   const [open, setOpen] = useState<ClampKind | "new" | undefined>(undefined);
   const add = canEdit ? <Button kind="primary" onPress={() => setOpen("new")}>Add a clamp kind</Button> : null;
-  const figure = (value: number) => lengthFigure(value, units);
-  const unit = units === "us" ? "ft-in" : "mm";
-  const columns: readonly DataColumn<ClampKind>[] = [
-    { key: "name", head: "Name", isRowHead: true, cell: (kind) => kind.name },
-    { key: "size", head: `Fits over (${unit})`, isFigure: true, cell: (kind) => `${figure(kind.minSize)} to ${figure(kind.maxSize)}` },
-    { key: "capacity", head: "Capacity of one side", isFigure: true, cell: (kind) => quantityText(kind.sideCapacity, "kN", units) },
-    { key: "bar", head: `Bar (${unit})`, isFigure: true, cell: (kind) => `${figure(kind.barLength)} × ${figure(kind.barDepth)} × ${figure(kind.barThickness)}` },
-    { key: "weight", head: "Weight", isFigure: true, cell: (kind) => quantityText(kind.weight, "kg", units) },
-    {
-      key: "source", head: "Source",
-      cell: (kind) => (kind.isExample ? <span className="text-flag-deep"><strong>Example figures.</strong> Replace by the hirer&rsquo;s.</span> : kind.source),
-    },
-    ...(canEdit ? [{
-      key: "change", head: <span className="sr-only">Change</span>,
-      cell: (kind: ClampKind) => <Button aria-label={`Change ${kind.name}`} onPress={() => setOpen(kind)}>Change</Button>,
-    }] : []),
-  ];
+  const columns = clampColumns(units, canEdit ? setOpen : undefined);
   return (
     <>
       <DataTable
@@ -57,4 +41,24 @@ export function ClampKinds({ kinds, units, canEdit }: ClampKindsProps) {
       </Dialog>
     </>
   );
+}
+
+function clampColumns(units: Units, onChange: ((kind: ClampKind) => void) | undefined): readonly DataColumn<ClampKind>[] {
+  const figure = (value: number) => lengthFigure(value, units);
+  const unit = units === "us" ? "ft-in" : "mm";
+  return [
+    { key: "name", head: "Name", isRowHead: true, cell: (kind) => kind.name },
+    { key: "size", head: `Fits over (${unit})`, isFigure: true, cell: (kind) => `${figure(kind.minSize)} to ${figure(kind.maxSize)}` },
+    { key: "capacity", head: "Capacity of one side", isFigure: true, cell: (kind) => quantityText(kind.sideCapacity, "kN", units) },
+    { key: "bar", head: `Bar (${unit})`, isFigure: true, cell: (kind) => `${figure(kind.barLength)} × ${figure(kind.barDepth)} × ${figure(kind.barThickness)}` },
+    { key: "weight", head: "Weight", isFigure: true, cell: (kind) => quantityText(kind.weight, "kg", units) },
+    {
+      key: "source", head: "Source",
+      cell: (kind) => (kind.isExample ? <span className="text-flag-deep"><strong>Example figures.</strong> Replace by the hirer&rsquo;s.</span> : kind.source),
+    },
+    ...(onChange ? [{
+      key: "change", head: <span className="sr-only">Change</span>,
+      cell: (kind: ClampKind) => <Button aria-label={`Change ${kind.name}`} onPress={() => onChange(kind)}>Change</Button>,
+    }] : []),
+  ];
 }

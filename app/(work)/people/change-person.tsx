@@ -45,22 +45,27 @@ export function ChangePerson({ person }: { readonly person: Person }) {
               </Button>
             </div>
             {person.isActive ? <div className="border-t-2 border-ink pt-4"><NewPasswordLink person={person} /></div> : null}
-            <div className="border-t-2 border-ink pt-4">
-              {person.isActive ? (
-                <ConfirmButton
-                  title={`Close the sign-in of ${person.name}?`}
-                  explain="Every session of theirs ends at the next step. What they recorded stays, under their name. It can be opened again."
-                  confirmLabel="Close the sign-in"
-                  isPending={isPending}
-                  onConfirm={() => setActive(false)}
-                >
-                  Close the sign-in
-                </ConfirmButton>
-              ) : <Button isPending={isPending} onPress={() => setActive(true)}>Open the sign-in again</Button>}
-            </div>
+            <div className="border-t-2 border-ink pt-4"><SignInStanding person={person} isPending={isPending} onSet={setActive} /></div>
           </div>
         )}
       </Dialog>
     </>
+  );
+}
+
+type SignInStandingProps = { readonly person: Person; readonly isPending: boolean; readonly onSet: (isActive: boolean) => void };
+
+function SignInStanding({ person, isPending, onSet }: SignInStandingProps) {
+  if (!person.isActive) return <Button isPending={isPending} onPress={() => onSet(true)}>Open the sign-in again</Button>;
+  return (
+    <ConfirmButton
+      title={`Close the sign-in of ${person.name}?`}
+      explain="Every session of theirs ends at the next step. What they recorded stays, under their name. It can be opened again."
+      confirmLabel="Close the sign-in"
+      isPending={isPending}
+      onConfirm={() => onSet(false)}
+    >
+      Close the sign-in
+    </ConfirmButton>
   );
 }

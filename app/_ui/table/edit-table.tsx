@@ -1,6 +1,7 @@
 "use client";
 
-import { useEffect, useRef, type KeyboardEvent, type ReactNode } from "react";
+import type { ReactNode } from "react";
+import { useCellWalk } from "./use-cell-walk.ts";
 
 export type EditColumn<Row> = {
   readonly key: string;
@@ -26,29 +27,7 @@ const CELL = "px-2 py-1.5 align-top";
 
 /** A table to type in: arrow keys and Enter go from row to row, Enter in the last row adds one. */
 export function EditTable<Row>({ caption, columns, rows, rowKey, rowName, onAdd, onRemove }: EditTableProps<Row>) {
-  const box = useRef<HTMLDivElement>(null);
-  const goTo = useRef<{ row: number; column: string } | undefined>(undefined);
-  const focusCell = (row: number, column: string): boolean => {
-    const cell = box.current?.querySelector<HTMLElement>(`[data-row="${row}"][data-column="${column}"]`);
-    cell?.focus();
-    if (cell instanceof HTMLInputElement) cell.select();
-    return Boolean(cell);
-  };
-  useEffect(() => {
-    if (goTo.current && focusCell(goTo.current.row, goTo.current.column)) goTo.current = undefined;
-  }, [rows.length]);
-
-  const walk = (event: KeyboardEvent<HTMLDivElement>) => {
-    const { row, column } = event.target instanceof HTMLElement ? event.target.dataset : {};
-    if (row === undefined || column === undefined || event.nativeEvent.isComposing) return;
-    const step = event.key === "Enter" || event.key === "ArrowDown" ? 1 : event.key === "ArrowUp" ? -1 : 0;
-    if (step === 0 || (event.key !== "Enter" && event.target instanceof HTMLSelectElement)) return;
-    event.preventDefault();
-    if (focusCell(Number(row) + step, column) || event.key !== "Enter" || !onAdd) return;
-    goTo.current = { row: Number(row) + 1, column: columns[0]?.key ?? column };
-    onAdd();
-  };
-
+  const { box, walk } = useCellWalk(rows.length, columns[0]?.key, onAdd);
   return (
     <div ref={box} onKeyDown={walk} role="region" aria-label={`${caption}: table`} tabIndex={0} className="relative overflow-x-auto border-2 border-ink bg-sheet">
       <table className="w-full border-collapse text-left">
@@ -65,26 +44,34 @@ export function EditTable<Row>({ caption, columns, rows, rowKey, rowName, onAdd,
         </thead>
         <tbody>
           {rows.map((row, index) => (
-            <tr key={rowKey(row)} className="border-b border-rule-soft last:border-b-0">
-              {columns.map((column) => (
-                <td key={column.key} className={`${CELL} ${column.isFigure ? "text-right" : ""}`}>{column.cell(row, index)}</td>
-              ))}
-              {onRemove ? (
-                <td className={`${CELL} text-right`}>
-                  <button
-                    type="button"
-                    onClick={() => onRemove(index)}
-                    aria-label={`Remove ${rowName(row, index)}`}
-                    className="min-h-hand cursor-pointer px-2 text-sm underline underline-offset-2 hover:bg-flag-wash disabled:hidden"
-                  >
-                    Remove
-                  </button>
-                </td>
-              ) : null}
-            </tr>
+            <EditRow key={rowKey(row)} columns={columns} row={row} index={index} name={rowName(row, index)} onRemove={onRemove} />
           ))}
         </tbody>
       </table>
     </div>
+  );
+}
+
+type EditRowProps<Row> = Pick<EditTableProps<Row>, "columns" | "onRemove"> & { readonly row: Row; readonly index: number; readonly name: string };
+
+function EditRow<Row>({ columns, row, index, name, onRemove }: EditRowProps<Row>) {
+  return (
+    <tr className="border-b border-rule-soft last:border-b-0">
+      {columns.map((column) => (
+        <td key={column.key} className={`${CELL} ${column.isFigure ? "text-right" : ""}`}>{column.cell(row, index)}</td>
+      ))}
+      {onRemove ? (
+        <td className={`${CELL} text-right`}>
+          <button
+            type="button"
+            onClick={() => onRemove(index)}
+            aria-label={`Remove ${name}`}
+            className="min-h-hand cursor-pointer px-2 text-sm underline underline-offset-2 hover:bg-flag-wash disabled:hidden"
+          >
+            Remove
+          </button>
+        </td>
+      ) : null}
+    </tr>
   );
 }

@@ -24,6 +24,12 @@ export type AddColumnsFormProps = {
   readonly taken: readonly TakenPlace[];
 };
 
+const columnCount = (count: number): string => (count === 1 ? "1 column" : `${count} columns`);
+
+/** The level above the one named, since a lift usually ends at the next floor. */
+const nextLevelId = (levels: AddColumnsFormProps["levels"], levelId: string): string =>
+  levels[levels.findIndex((level) => level.id === levelId) + 1]?.id ?? "";
+
 export function AddColumnsForm({ projectId, units, marks, levels, gridLines, taken }: AddColumnsFormProps) {
   const [fromId, setFromId] = useState(levels[0]?.id ?? "");
   const [toId, setToId] = useState(levels[1]?.id ?? "");
@@ -42,14 +48,13 @@ export function AddColumnsForm({ projectId, units, marks, levels, gridLines, tak
   });
   const goFrom = (levelId: string) => {
     setFromId(levelId);
-    setToId(levels[levels.findIndex((level) => level.id === levelId) + 1]?.id ?? "");
+    setToId(nextLevelId(levels, levelId));
     setPicked(new Set());
   };
   const above = levels.slice(levels.findIndex((level) => level.id === fromId) + 1);
-  const count = answered.value?.columnIds.length ?? 0;
-  const done = <>{count === 1 ? "1 column" : `${count} columns`} added. <Link href={paths.columns(projectId)}>See the columns</Link></>;
+  const done = <>{columnCount(answered.value?.columnIds.length ?? 0)} added. <Link href={paths.columns(projectId)}>See the columns</Link></>;
   return (
-    <SaveForm answered={answered} label={places.length === 0 ? "Add columns" : places.length === 1 ? "Add 1 column" : `Add ${places.length} columns`} done={done}>
+    <SaveForm answered={answered} label={places.length === 0 ? "Add columns" : `Add ${columnCount(places.length)}`} done={done}>
       <div className="grid gap-5 sm:grid-cols-3">
         <SelectField name="markId" label="Mark" choices={marks.map((mark) => ({ value: mark.id, label: mark.name, note: sectionText(toShape(mark.shape), mark.widthMm, mark.depthMm, units) }))} isRequired />
         <SelectField name="fromLevelId" label="From level" choices={levels.slice(0, -1).map(({ id, name }) => ({ value: id, label: name }))} value={fromId} onChange={goFrom} isRequired />
@@ -59,13 +64,26 @@ export function AddColumnsForm({ projectId, units, marks, levels, gridLines, tak
         <ChoiceGroup name="headedBy" label="Headed by" choices={HEADS} defaultValue="slab" />
         <LengthField name="formHeightMm" label="Form height" units={units} hint="Empty: storey height less what is over it and the kicker" />
       </div>
-      <fieldset className="flex min-w-0 flex-col gap-3" data-field="gridRefs">
-        <legend className="mb-1 font-semibold">Positions</legend>
-        {gridLines.length === 0
-          ? <p className="text-ink-soft">The project has no grid yet, so positions are typed. <Link href={paths.setUpPart(projectId, "grid")}>Enter the grid</Link></p>
-          : <CrossingPicker gridLines={gridLines} taken={takenFrom(taken, fromId)} picked={picked} onChange={setPicked} />}
-        <TextField name="typed" label={gridLines.length === 0 ? "Positions, typed" : "More positions, typed"} hint="With commas between, as A/1, B.5/3, Stair 2" value={typed} onChange={setTyped} rows={2} />
-      </fieldset>
+      <PositionFields projectId={projectId} gridLines={gridLines} taken={takenFrom(taken, fromId)} picked={picked} onPick={setPicked} typed={typed} onType={setTyped} />
     </SaveForm>
+  );
+}
+
+type PositionFieldsProps = {
+  readonly projectId: string; readonly gridLines: readonly NamedLine[]; readonly taken: ReadonlySet<string>;
+  readonly picked: ReadonlySet<string>; readonly onPick: (picked: ReadonlySet<string>) => void;
+  readonly typed: string; readonly onType: (typed: string) => void;
+};
+
+function PositionFields({ projectId, gridLines, taken, picked, onPick, typed, onType }: PositionFieldsProps) {
+  const hasGrid = gridLines.length > 0;
+  return (
+    <fieldset className="flex min-w-0 flex-col gap-3" data-field="gridRefs">
+      <legend className="mb-1 font-semibold">Positions</legend>
+      {hasGrid
+        ? <CrossingPicker gridLines={gridLines} taken={taken} picked={picked} onChange={onPick} />
+        : <p className="text-ink-soft">The project has no grid yet, so positions are typed. <Link href={paths.setUpPart(projectId, "grid")}>Enter the grid</Link></p>}
+      <TextField name="typed" label={hasGrid ? "More positions, typed" : "Positions, typed"} hint="With commas between, as A/1, B.5/3, Stair 2" value={typed} onChange={onType} rows={2} />
+    </fieldset>
   );
 }

@@ -20,32 +20,13 @@ export type GridAxisTableProps = {
 };
 
 export function GridAxisTable(props: GridAxisTableProps) {
-  const { axis, title, example, units, mode, rows, canEdit, failure, firstIndex, onChange } = props;
+  const { axis, title, example, units, mode, rows, canEdit, onChange } = props;
   const made = useRef(0);
   const newKey = (): string => `new-${axis}-${(made.current += 1)}`;
-  const offsets = offsetsMm(rows, mode, units);
-  const unit = units === "us" ? "ft-in" : "m";
   const change = (index: number, part: Partial<GridRow>) => onChange(rows.map((row, at) => (at === index ? { ...row, ...part } : row)));
   const addRow = () => onChange([...rows, { key: newKey(), id: undefined, name: "", place: mode === "spacing" ? rows.at(-1)?.place ?? "0" : "" }]);
 
-  const cell = (key: "name" | "place", field: string, label: string) => function GridCell(row: GridRow, index: number) {
-    const path = `gridLines.${firstIndex + index}.${field}`;
-    const own = key === "place" && row.place !== "" && readHeightMm(row.place, units) === undefined ? "Not a length" : undefined;
-    return (
-      <CellInput
-        label={`${label} of ${row.name || `row ${index + 1}`}`} value={row[key]} onChange={(text) => change(index, { [key]: text })}
-        field={path} place={{ row: index, column: key }} problem={own ?? problemIn(failure, path)} isFigure={key === "place"}
-      />
-    );
-  };
-  const columns: readonly EditColumn<GridRow>[] = [
-    { key: "name", head: "Name", width: "5rem", cell: cell("name", "name", "Name") },
-    { key: "place", head: `${mode === "spacing" ? "Spacing" : "Offset"} (${unit})`, isFigure: true, width: "7rem", cell: cell("place", "offsetMm", mode === "spacing" ? "Spacing" : "Offset") },
-    {
-      key: "derived", head: mode === "spacing" ? `Offset (${unit})` : `Spacing (${unit})`, isFigure: true, width: "7rem",
-      cell: (_row, index) => <Derived valueMm={mode === "spacing" ? offsets[index] : spacingOf(offsets, index)} units={units} />,
-    },
-  ];
+  const columns = gridColumns(props, change);
   return (
     <div className="flex flex-col gap-3">
       {canEdit ? (
@@ -63,6 +44,31 @@ export function GridAxisTable(props: GridAxisTableProps) {
       {canEdit ? <div><Button onPress={addRow}>Add a line</Button></div> : null}
     </div>
   );
+}
+
+type ChangeRow = (index: number, part: Partial<GridRow>) => void;
+
+function gridColumns({ units, mode, rows, failure, firstIndex }: GridAxisTableProps, change: ChangeRow): readonly EditColumn<GridRow>[] {
+  const offsets = offsetsMm(rows, mode, units);
+  const unit = units === "us" ? "ft-in" : "m";
+  const cell = (key: "name" | "place", field: string, label: string) => function GridCell(row: GridRow, index: number) {
+    const path = `gridLines.${firstIndex + index}.${field}`;
+    const own = key === "place" && row.place !== "" && readHeightMm(row.place, units) === undefined ? "Not a length" : undefined;
+    return (
+      <CellInput
+        label={`${label} of ${row.name || `row ${index + 1}`}`} value={row[key]} onChange={(text) => change(index, { [key]: text })}
+        field={path} place={{ row: index, column: key }} problem={own ?? problemIn(failure, path)} isFigure={key === "place"}
+      />
+    );
+  };
+  return [
+    { key: "name", head: "Name", width: "5rem", cell: cell("name", "name", "Name") },
+    { key: "place", head: `${mode === "spacing" ? "Spacing" : "Offset"} (${unit})`, isFigure: true, width: "7rem", cell: cell("place", "offsetMm", mode === "spacing" ? "Spacing" : "Offset") },
+    {
+      key: "derived", head: mode === "spacing" ? `Offset (${unit})` : `Spacing (${unit})`, isFigure: true, width: "7rem",
+      cell: (_row, index) => <Derived valueMm={mode === "spacing" ? offsets[index] : spacingOf(offsets, index)} units={units} />,
+    },
+  ];
 }
 
 function spacingOf(offsets: readonly (number | undefined)[], index: number): number | undefined {
