@@ -3,10 +3,12 @@ import type { LiveMessage } from "#lib/contracts/columns-sheet.ts";
 import { fail, ok, type Result } from "#lib/kernel/result.ts";
 import type { Caller } from "../gate/caller.ts";
 import { followChanges } from "../platform/live.ts";
+import { log } from "../platform/log.ts";
 import { readChanges } from "./changes.ts";
 
 /** A person deactivated while following is let go within this time. */
 const RECHECK_MS = 60_000;
+const RETRY_MS = 1000;
 
 type Follower = { readonly caller: Caller; readonly push: (message: LiveMessage) => unknown; readonly end: () => void };
 
@@ -33,7 +35,13 @@ class Room {
 
   wake(): void {
     this.wokenAgain = true;
-    this.reading ??= this.readAll().finally(() => (this.reading = undefined));
+    this.reading ??= this.readAll().catch((error: unknown) => this.readLater(error)).finally(() => (this.reading = undefined));
+  }
+
+  /** A database that does not answer for a while loses nobody: what was missed is read once it does. */
+  private readLater(error: unknown): void {
+    log.warn({ error: String(error) }, "live: cannot read changes, trying again");
+    setTimeout(() => this.wake(), RETRY_MS);
   }
 
   private async readAll(): Promise<void> {
@@ -83,9 +91,9 @@ export async function followProject(
   const second = await readChanges(caller, { projectId, since: first.value.seq });
   for (const message of [...first.value.messages, ...(second.ok ? second.value.messages : []), ...waiting]) pushNew(message);
   isWaiting = false;
-  const recheck = setInterval(async () => {
-    const still = await readChanges(caller, { projectId, since: sent });
-    if (!still.ok) end();
+  const recheck = setInterval(() => {
+    const still = readChanges(caller, { projectId, since: sent });
+    still.then(({ ok: isStillIn }) => (isStillIn ? undefined : end()), (error: unknown) => log.warn({ error: String(error) }, "live: cannot recheck"));
   }, RECHECK_MS);
   return ok(() => {
     clearInterval(recheck);

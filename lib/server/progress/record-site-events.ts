@@ -18,6 +18,8 @@ const refused = (event: ProposedEvent, code: "unknown-column" | "id-used" | "own
   id: event.id, columnId: event.columnId, outcome: "refused", findings: [{ code, values: {} }],
 });
 
+type KnownEvent = { readonly columnId: string; readonly kind: string };
+
 /** Takes one batch through the columns it touches, one event after the other, each judged against what came before it. */
 class Ledger {
   readonly added: SiteEvent[] = [];
@@ -58,6 +60,18 @@ class Ledger {
     this.answer(id, columnId, final.repeat ? "repeat" : "accepted", final.raises);
   }
 
+  /** As it was answered when it came first: judged against what had come before it. */
+  takeAgain(proposal: ProposedEvent, earlier: KnownEvent): void {
+    const { id, columnId, kind } = proposal;
+    const events = this.eventsOf(columnId);
+    const first = events.find((event) => event.id === id);
+    if (!first || earlier.columnId !== columnId || earlier.kind !== kind) return void this.answers.push(refused(proposal, "id-used"));
+    const verdict = unasked(judge(foldColumn(events.filter(({ seq }) => seq < first.seq), this.rule), first, this.rule, first.arrivedAt));
+    if (first.standing === "queried") return this.answer(id, columnId, "queried", verdict.kind === "query" ? [verdict.because] : []);
+    const { repeat, raises } = verdict.kind === "accept" ? verdict : { repeat: false, raises: [] };
+    this.answer(id, columnId, repeat ? "repeat" : "accepted", raises);
+  }
+
   answer(id: string, columnId: string, outcome: EventAnswer["outcome"], findings: EventAnswer["findings"]): void {
     this.answers.push({ id, columnId, outcome, findings });
   }
@@ -76,25 +90,17 @@ export const recordSiteEvents = projectUseCase(
     const known = await findKnownEvents(scope, events.map((event) => event.id));
     const ledger = new Ledger(rule, scope.now, saved, await listEventsOf(scope, columnIds), last - events.length - 1);
 
-    const seen = new Set<string>();
     for (const input of events) {
       const event = { ...input, by: scope.member.id } as ProposedEvent;
-      const earlier = known.get(event.id);
-      if (earlier) ledger.answers.push(again(event, earlier));
-      else if (seen.has(event.id)) ledger.answers.push(refused(event, "id-used"));
+      const earlier = known.get(event.id) ?? ledger.added.find(({ id }) => id === event.id);
+      if (earlier) ledger.takeAgain(event, earlier);
       else if (!columns.has(event.columnId)) ledger.answers.push(refused(event, "unknown-column"));
       else if (event.kind === "acknowledged" && !can(scope.member.role, "exception.acknowledge")) ledger.answers.push(refused(event, "owner-only"));
       else ledger.take(event);
-      seen.add(event.id);
     }
     return ok(await keep(scope, ledger, last));
   },
 );
-
-function again(event: ProposedEvent, earlier: { columnId: string; kind: string; standing: string }): EventAnswer {
-  if (earlier.columnId !== event.columnId || earlier.kind !== event.kind) return refused(event, "id-used");
-  return { id: event.id, columnId: event.columnId, outcome: earlier.standing === "queried" ? "queried" : "accepted", findings: [] };
-}
 
 async function keep(scope: ProjectScope, ledger: Ledger, seq: number): Promise<RecordAnswer> {
   const columns = [...ledger.states].map(([id, state]) => ({ id, ...compact(state) }));

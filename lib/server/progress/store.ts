@@ -47,8 +47,8 @@ export async function listEventsById(scope: ProjectScope, ids: readonly string[]
 }
 
 export async function findKnownEvents(scope: ProjectScope, ids: readonly string[]) {
-  const rows = await scope.tx.$queryRaw<{ id: string; columnId: string; kind: string; standing: string }[]>`
-    select id::text, column_id::text "columnId", kind, standing from site_event
+  const rows = await scope.tx.$queryRaw<{ id: string; columnId: string; kind: string }[]>`
+    select id::text, column_id::text "columnId", kind from site_event
     where company_id = ${scope.companyId}::uuid and project_id = ${scope.projectId}::uuid and id = any(${[...ids]}::uuid[])`;
   return new Map(rows.map((row) => [row.id, row]));
 }
