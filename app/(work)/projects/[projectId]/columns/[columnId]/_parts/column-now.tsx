@@ -8,6 +8,7 @@ import { signWords } from "#app/_ui/drawing/sign/sign-words.ts";
 import { Section } from "#app/_ui/page/section.tsx";
 import { TickPanel } from "#app/_field/tick-panel.tsx";
 import type { TickColumn, TickPerson } from "#app/_field/ticking/tick-column.ts";
+import type { SignState } from "#app/_field/outbox/expected-sign.ts";
 import { useLive } from "#app/_field/use-live.ts";
 import { useTicks } from "#app/_field/use-ticks.ts";
 import { blockWords, siteTime } from "../../../today/block-words.ts";
@@ -22,10 +23,9 @@ export type ColumnNowProps = {
   readonly me: TickPerson;
 };
 
-/** Where the column stands, what is next and what blocks it; and the panel to record it. */
-export function ColumnNow({ page, me }: ColumnNowProps) {
-  const { project, column, state, next, progressRule: { plumbing }, readAt } = page;
-  const now = useSiteClock(readAt);
+/** What is known of the column this moment: as read, as heard since, and with what waits on this phone. */
+function useColumnNow({ page, me }: ColumnNowProps) {
+  const { project, column, state, progressRule: { plumbing } } = page;
   const news = useNews(project.lastSeq);
   const ticks = useTicks({ projectId: project.id, personId: me.id, personName: me.name, plumbing });
   // Set-up and schedule change the form set too, so anything that happens in the project may concern this page.
@@ -37,13 +37,17 @@ export function ColumnNow({ page, me }: ColumnNowProps) {
     },
   });
   const heard = news.of(column.id) ?? { done: state.done, flagged: state.flagged };
-  const sign = ticks.expect({ id: column.id, ...heard });
-  const isNewer = sign.done !== state.done || sign.flagged !== state.flagged;
+  return { sign: ticks.expect({ id: column.id, ...heard }), hear: (answer: RecordAnswer) => news.hear(answer.seq, answer.columns) };
+}
+
+/** Where the column stands, what is next and what blocks it; and the panel to record it. */
+export function ColumnNow({ page, me }: ColumnNowProps) {
+  const { project, column, progressRule: { plumbing } } = page;
+  const { sign, hear } = useColumnNow({ page, me });
   const tickColumn: TickColumn = {
     id: column.id, gridRef: column.gridRef, mark: column.mark.name, level: column.fromLevel.name,
     shape: column.shape, widthMm: column.widthMm, depthMm: column.depthMm, done: sign.done, flagged: sign.flagged,
   };
-  const hear = (answer: RecordAnswer) => news.hear(answer.seq, answer.columns);
   return (
     <Section title="Now" className="no-print">
       <div className="grid grid-cols-1 gap-4 lg:grid-cols-[20rem_minmax(0,1fr)]">
@@ -52,12 +56,7 @@ export function ColumnNow({ page, me }: ColumnNowProps) {
           <div className="min-w-0">
             <p className="text-xl font-semibold first-letter:uppercase">{signWords(sign.done, sign.flagged)}</p>
             {sign.isAhead ? <p className="text-sm text-ink-soft">Saved on this phone, not sent yet.</p> : null}
-            <NextWords
-              stage={isNewer ? nextStage(sign.done, { plumbing }) : next.stage}
-              blocks={isNewer ? [] : blockWords(next, blocksNow({ next }, now), now, project.timeZone)}
-            />
-            {state.asksForReading && !isNewer ? <p>No reading since the pour yet.</p> : null}
-            {state.pouredAt === null ? null : <p className="text-sm text-ink-soft">Poured {siteTime(state.pouredAt, now, project.timeZone)}</p>}
+            <WhatNext page={page} sign={sign} />
           </div>
         </div>
         <div className="border-2 border-ink bg-sheet p-3">
@@ -68,6 +67,23 @@ export function ColumnNow({ page, me }: ColumnNowProps) {
         </div>
       </div>
     </Section>
+  );
+}
+
+function WhatNext({ page, sign }: { readonly page: ColumnNowProps["page"]; readonly sign: SignState }) {
+  const { project: { timeZone }, state, next, progressRule: { plumbing }, readAt } = page;
+  const now = useSiteClock(readAt);
+  // What blocks the stage after next is known only once the page is read again.
+  const isNewer = sign.done !== state.done || sign.flagged !== state.flagged;
+  return (
+    <>
+      <NextWords
+        stage={isNewer ? nextStage(sign.done, { plumbing }) : next.stage}
+        blocks={isNewer ? [] : blockWords(next, blocksNow({ next }, now), now, timeZone)}
+      />
+      {state.asksForReading && !isNewer ? <p>No reading since the pour yet.</p> : null}
+      {state.pouredAt === null ? null : <p className="text-sm text-ink-soft">Poured {siteTime(state.pouredAt, now, timeZone)}</p>}
+    </>
   );
 }
 

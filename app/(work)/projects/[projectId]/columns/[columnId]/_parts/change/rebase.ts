@@ -2,7 +2,7 @@ import type { StoredColumn } from "./change-column.tsx";
 
 const FIELDS = ["shape", "widthMm", "depthMm", "headedBy", "formHeightMm", "concrete", "remarks"] as const;
 type Field = (typeof FIELDS)[number];
-export type Typed = Readonly<Record<Field, unknown>>;
+export type Typed = Readonly<Partial<Record<Field, unknown>>>;
 
 const isSame = (typed: Typed[Field], given: StoredColumn[Field]): boolean => (typed || null) === (given || null);
 

@@ -42,7 +42,7 @@ export function HistoryList({ entries, ...rest }: HistoryListProps) {
 const FATES = { "stands": null, "queried": "to be settled", "set-aside": "set aside", "withdrawn": "withdrawn" } as const;
 
 function EventLine({ entry, shared }: { readonly entry: EventEntry; readonly shared: Shared }) {
-  const { event, fate, arrivedLate, target, because } = entry;
+  const { event, fate, target } = entry;
   const { project, me, columnId, about, onTaken } = shared;
   const words = actWords(event, project.units);
   const own = shared.toAcknowledge.filter(({ eventId }) => eventId === event.id && fate === "stands");
@@ -57,13 +57,7 @@ function EventLine({ entry, shared }: { readonly entry: EventEntry; readonly sha
           {target ? <span className="text-ink-soft">: “{actWords(target, project.units)}”, <TimeText at={target.happenedAt} timeZone={project.timeZone} /></span> : null}
           {FATES[fate] ? <span className={`ml-2 border px-1 text-sm font-semibold ${fate === "queried" ? "border-flag text-flag-deep" : "border-edge"}`}>{FATES[fate]}</span> : null}
         </p>
-        <p><TimeText at={event.happenedAt} timeZone={project.timeZone} />, {event.byName}</p>
-        {arrivedLate ? <p className="text-sm text-ink-soft">Arrived <TimeText at={arrivedLate} timeZone={project.timeZone} /></p> : null}
-        {event.reason ? <p>Reason: {event.reason}</p> : null}
-        {fate === "queried" ? <p className="font-semibold text-flag-deep">{because ? wordFinding(because, project.timeZone).title : "Nothing speaks against it any more; settle it."}</p> : null}
-        {own.map((exception) => (
-          <p key={exception.code} className="text-flag-deep">Exception: {wordFinding(exception, project.timeZone).title}{exception.acknowledged ? " Seen by the owner." : ""}</p>
-        ))}
+        <EventNotes entry={entry} exceptions={own} timeZone={project.timeZone} />
       </div>
       <div className="flex min-w-0 flex-wrap gap-2 sm:justify-end">
         {fate === "queried" ? <SettleButtons {...buttons} /> : null}
@@ -71,6 +65,22 @@ function EventLine({ entry, shared }: { readonly entry: EventEntry; readonly sha
         {isOut ? null : <WithdrawButton {...buttons} entry={words} />}
       </div>
     </div>
+  );
+}
+
+type EventNotesProps = { readonly entry: EventEntry; readonly exceptions: readonly RaisedException[]; readonly timeZone: string };
+
+function EventNotes({ entry: { event, fate, arrivedLate, because }, exceptions, timeZone }: EventNotesProps) {
+  return (
+    <>
+      <p><TimeText at={event.happenedAt} timeZone={timeZone} />, {event.byName}</p>
+      {arrivedLate ? <p className="text-sm text-ink-soft">Arrived <TimeText at={arrivedLate} timeZone={timeZone} /></p> : null}
+      {event.reason ? <p>Reason: {event.reason}</p> : null}
+      {fate === "queried" ? <p className="font-semibold text-flag-deep">{because ? wordFinding(because, timeZone).title : "Nothing speaks against it any more; settle it."}</p> : null}
+      {exceptions.map((exception) => (
+        <p key={exception.code} className="text-flag-deep">Exception: {wordFinding(exception, timeZone).title}{exception.acknowledged ? " Seen by the owner." : ""}</p>
+      ))}
+    </>
   );
 }
 
