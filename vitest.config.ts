@@ -23,6 +23,7 @@ export default defineConfig({
           globalSetup: ["tests/support/database-setup.ts"],
           testTimeout: 30_000,
           hookTimeout: 60_000,
+          env: { LOG_LEVEL: "silent" },
         },
       },
     ],
