@@ -6,7 +6,8 @@
  */
 import { describe, expect, it } from "vitest";
 import { degC, kN_per_m3, m, m_per_h } from "#lib/kernel/units.ts";
-import { aciChemistryCoefficient, aciColumnPressureSi, aciColumnPressureUs, aciUnitWeightCoefficientSi, aciUnitWeightCoefficientUs } from "#lib/trade/engineering/pressure/aci-347-column.ts";
+import { aciChemistryCoefficient, aciUnitWeightCoefficientSi, aciUnitWeightCoefficientUs } from "#lib/trade/engineering/pressure/aci-347-coefficients.ts";
+import { aciColumnPressureSi, aciColumnPressureUs } from "#lib/trade/engineering/pressure/aci-347-column.ts";
 import { degF, ft, ft_per_h, pcf, psf, psfToKilopascals } from "#lib/trade/engineering/engineering-units.ts";
 
 const us = (rate: number, temperature: number, height: number, density = 150, chemistry = 1) => {

@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { kN_per_m3, m } from "#lib/kernel/units.ts";
 import { KN_PER_M3_PER_PCF, KPA_PER_PSF } from "#lib/kernel/us-units.ts";
 import { timberCapacity } from "#lib/trade/engineering/backing/timber-capacity.ts";
-import { fullHead } from "#lib/trade/engineering/pressure-envelope.ts";
+import { fullHead } from "#lib/trade/engineering/pressure/full-head.ts";
 import { allowableSpans, spanCoefficients } from "#lib/trade/engineering/backing/span-coefficients.ts";
 import { inches, plf, poundInches, pounds, poundSquareInches, psi, toInches } from "#tests/support/us-customary.ts";
 

@@ -98,7 +98,6 @@ describe("limits are code", () => {
     return answer.ok ? null : answer.failure;
   };
   it.each([
-    ["a blade over 2 m by ACI 347", {}, { height: mm(3600), largestSide: mm(2050) }, "plan side", 2050],
     ["concrete at 3 degC by ACI 347", { temperature: degC(3) }, form, "temperature", 3],
     ["concrete at 35 degC by ACI 347", { temperature: degC(35) }, form, "temperature", 35],
     ["concrete at 2 degC by CIRIA 108", { method: "ciria-108", temperature: degC(2) }, form, "temperature", 2],

@@ -2,13 +2,15 @@
 import { describe, expect, it } from "vitest";
 import { degC, kN, kN_m, kN_per_m, kN_per_m3, kPa, m, m_per_h, mm, N_per_mm2 } from "#lib/kernel/units.ts";
 import type { Result } from "#lib/kernel/result.ts";
-import { aciColumnPressureSi, aciColumnPressureUs, aciUnitWeightCoefficientSi, aciUnitWeightCoefficientUs } from "#lib/trade/engineering/pressure/aci-347-column.ts";
+import { aciUnitWeightCoefficientSi, aciUnitWeightCoefficientUs } from "#lib/trade/engineering/pressure/aci-347-coefficients.ts";
+import { aciColumnPressureSi, aciColumnPressureUs } from "#lib/trade/engineering/pressure/aci-347-column.ts";
 import { timberCapacity, widestTimberShare } from "#lib/trade/engineering/backing/timber-capacity.ts";
 import { ciriaPressure, ciriaTemperatureCoefficient } from "#lib/trade/engineering/pressure/ciria-108.ts";
 import { clampDemands } from "#lib/trade/engineering/clamps/clamp-demands.ts";
 import { degF, ft, ft_per_h, kN_m2, kN_m2_per_m, kN_m_per_m, pcf } from "#lib/trade/engineering/engineering-units.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
-import { fullHead, pressureAt } from "#lib/trade/engineering/pressure-envelope.ts";
+import { pressureAt } from "#lib/trade/engineering/pressure-envelope.ts";
+import { fullHead } from "#lib/trade/engineering/pressure/full-head.ts";
 import { sheathing } from "#lib/trade/engineering/sheathing/sheathing.ts";
 import { allowableSpans, spanActions, spanCoefficients } from "#lib/trade/engineering/backing/span-coefficients.ts";
 
@@ -17,7 +19,7 @@ function valueOf<T, F extends { message: string }>(answer: Result<T, F>): T {
   return answer.value;
 }
 const envelopeOf = (change: Partial<PressureEnvelope>): PressureEnvelope => ({
-  method: "full-head", edition: "by hand", points: [], pourHeight: m(1), limit: kPa(1), liquidDepth: m(1), governs: "liquid head", working: [], ...change,
+  method: "full-head", edition: "by hand", valueKind: "service", withdrawn: false, points: [], pourHeight: m(1), limit: kPa(1), liquidDepth: m(1), governs: "liquid head", working: [], ...change,
 });
 
 describe("worked examples in the comments", () => {

@@ -32,6 +32,8 @@ export type TimberChoice =
       readonly wet: { readonly bending: number; readonly shear: number; readonly modulus: number };
       readonly duration: number;
       readonly loadSharing: number;
+      /** The standard puts K7 on bending; some sheets put it on shear too. */
+      readonly depthFactorInShear: boolean;
     };
 
 /** Solid and rectangular; the breadth lies along the ply, the depth goes away from it. */

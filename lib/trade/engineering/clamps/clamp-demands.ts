@@ -2,8 +2,7 @@ import type { KilonewtonMetres, Kilonewtons, Metres, Millimetres } from "#lib/ke
 import { kN, kN_m, kN_per_m, m, mm } from "#lib/kernel/units.ts";
 import { ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
-import { continuousBeam } from "../backing/continuous-beam.ts";
-import type { BeamAnswer } from "../backing/continuous-beam.ts";
+import { heldBeam, worstOfBeam } from "../backing/held-beam.ts";
 import type { LoadCorner } from "../backing/beam-pieces.ts";
 import { kN_m2 } from "../engineering-units.ts";
 import type { PressureEnvelope } from "../pour-conditions.ts";
@@ -25,23 +24,18 @@ export type ClampDemands = {
   readonly largestReaction: Worst<Kilonewtons>;
 };
 
-/** The envelope as a load along the form, from the foot up. */
-const loadUp = (envelope: PressureEnvelope): LoadCorner[] =>
+/**
+ * The pressure line turned into a load along the form.
+ *
+ * Formula: place = h - depth; load = pressure on one metre of width.
+ * Parameters: envelope with corners (depth [m], pressure [kPa]) and pour height h [m].
+ * Result: corners from the foot up, place [m] and load [kN/m].
+ * Limits: none.
+ * Example: corners (0, 0), (2.9 m, 70.9 kPa), (3.6 m, 70.9 kPa): (0, 70.9), (0.7 m, 70.9), (3.6 m, 0).
+ * Source: geometry of the pressure line (equations of equilibrium).
+ */
+export const loadUp = (envelope: PressureEnvelope): LoadCorner[] =>
   envelope.points.map((point) => ({ at: m(envelope.pourHeight - point.depth), load: kN_per_m(point.pressure) })).reverse();
-
-/** A clamp holds outwards only: one that would have to pull is left out, and the beam is solved again without it. */
-function solveHeld(envelope: PressureEnvelope, formHeight: Millimetres, heights: readonly Millimetres[]): Result<{ beam: BeamAnswer; held: readonly number[] }, Refusal> {
-  const load = loadUp(envelope);
-  let held = heights.map((_, index) => index);
-  for (;;) {
-    const answer = continuousBeam({ length: m(formHeight / 1000), supports: held.map((index) => m((heights[index] ?? 0) / 1000)), load, stiffness: kN_m2(1) });
-    if (!answer.ok) return answer;
-    const least = Math.min(...answer.value.reactions);
-    if (least >= -1e-9 || held.length <= 2) return ok({ beam: answer.value, held });
-    const pulled = answer.value.reactions.findIndex((reaction) => reaction === least);
-    held = held.filter((_, index) => index !== pulled);
-  }
-}
 
 /**
  * What a clamp layout asks of the backing timbers and of the clamps, per metre of face width.
@@ -57,21 +51,10 @@ function solveHeld(envelope: PressureEnvelope, formHeight: Millimetres, heights:
  * Source: elastic theory of continuous beams; shear section: Peurifoy and Oberlender, 4th ed. (2010), p. 153.
  */
 export function clampDemands(envelope: PressureEnvelope, formHeight: Millimetres, heights: readonly Millimetres[], backingDepth: Metres): Result<ClampDemands, Refusal> {
-  const solved = solveHeld(envelope, formHeight, heights);
+  const solved = heldBeam({ length: m(formHeight / 1000), supports: heights.map((height) => m(height / 1000)), load: loadUp(envelope), stiffness: kN_m2(1) });
   if (!solved.ok) return solved;
   const { beam, held } = solved.value;
-  const worst = { moment: 0, momentAt: 0, shear: 0, shearAt: 0, bend: 0, bendAt: 0 };
-  for (const stretch of beam.stretches) {
-    const length = stretch.to - stretch.from;
-    const relief = Math.min(backingDepth, length / 2);
-    const lower = stretch.shearFrom - pressureAt(envelope, mm((stretch.from + relief) * 1000)) * relief;
-    const upper = stretch.shearTo - pressureAt(envelope, mm(stretch.to * 1000)) * relief;
-    const shear = Math.max(lower, upper);
-    const bend = stretch.deflection / (stretch.overhang ? 2 * length : length);
-    if (stretch.moment > worst.moment) Object.assign(worst, { moment: stretch.moment, momentAt: stretch.momentAt });
-    if (shear > worst.shear) Object.assign(worst, { shear, shearAt: lower >= upper ? stretch.from : stretch.to });
-    if (bend > worst.bend) Object.assign(worst, { bend, bendAt: (stretch.from + stretch.to) / 2 });
-  }
+  const worst = worstOfBeam(beam, (place) => pressureAt(envelope, mm(place * 1000)), backingDepth);
   const reactions = heights.map(() => kN(0));
   held.forEach((index, place) => (reactions[index] = kN(Math.max(0, beam.reactions[place] ?? 0))));
   const largest = Math.max(...reactions);

@@ -2,7 +2,7 @@ import type { DegreesCelsius, KilonewtonsPerCubicMetre, Kilopascals, Metres, Met
 import { kPa } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
-import type { LimitingPressure } from "./aci-347-column.ts";
+import type { LimitingPressure } from "./limiting-pressure.ts";
 import type { CementGroup } from "../pour-conditions.ts";
 import { refusal, term } from "../working.ts";
 import type { Refusal } from "../working.ts";

@@ -1,6 +1,10 @@
 import type { KilonewtonsPerMetre, Kilopascals, Metres, Millimetres } from "#lib/kernel/units.ts";
+import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
 import type { FormSize, PressureConditions, PressureEnvelope } from "../pour-conditions.ts";
+import { pressureEnvelope } from "../pressure-envelope.ts";
+import { batterUplift, pressureResultant } from "../pressure/resultant.ts";
+import { refusal, term } from "../working.ts";
 import type { Refusal, Working } from "../working.ts";
 
 export type PressureInput = {
@@ -27,3 +31,30 @@ export type PressureAnswer = {
 };
 
 export type PressureWorking = (input: PressureInput) => Result<PressureAnswer, Refusal>;
+
+function notesOf(envelope: PressureEnvelope, batterPerMetre: number): readonly PressureNote[] {
+  const notes: PressureNote[] = [];
+  if (envelope.valueKind === "characteristic") notes.push("characteristic-value");
+  if (envelope.withdrawn) notes.push("withdrawn-edition");
+  if (batterPerMetre > 0) notes.push("uplift-from-batter");
+  return [...notes, "seal-and-hold-down", "props-not-covered"];
+}
+
+/** Pressure of one pour on one form: the line, what it adds up to, and the uplift of a battered face. */
+export const pressureWorking: PressureWorking = ({ pour, form, batterPerMetre }) => {
+  if (!(batterPerMetre >= 0 && batterPerMetre <= 300))
+    return fail(refusal({ limit: "batter (mm/m)", given: batterPerMetre, allowed: "0 to 300 mm/m", source: "input", message: "A face that leans further is a soffit." }));
+  const envelope = pressureEnvelope(pour, form);
+  if (!envelope.ok) return envelope;
+  const { force, height, average } = pressureResultant(envelope.value);
+  const uplift = batterUplift(force, batterPerMetre);
+  const sum: Working = {
+    title: "Resultant on one metre of face",
+    inputs: [term("p", envelope.value.limit, "kPa"), term("z1", envelope.value.liquidDepth, "m"), term("h", envelope.value.pourHeight, "m"), term("batter b", batterPerMetre, "mm/m")],
+    formula: "F = p (h - z1 / 2); U = F b / 1000",
+    steps: [term("height of F above the foot", height, "m"), term("average pressure", average, "kPa"), term("uplift U", uplift, "kN/m")],
+    result: term("F", force, "kN/m"),
+    source: "Statics of the pressure line",
+  };
+  return ok({ envelope: envelope.value, resultant: force, resultantHeight: height, average, uplift, notes: notesOf(envelope.value, batterPerMetre), working: [...envelope.value.working, sum] });
+};
