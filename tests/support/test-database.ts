@@ -24,3 +24,10 @@ export async function freshDatabase(): Promise<TestDatabase> {
   url.pathname = name;
   return { url: url.href, drop: () => onCluster(`drop database if exists ${name} with (force)`) };
 }
+
+/** What the server reads of its surroundings once, and keeps. */
+export function serveFrom(databaseUrl: string, env: Readonly<Record<string, string>> = {}): void {
+  Object.assign(process.env, {
+    DATABASE_URL: databaseUrl, NEXTAUTH_SECRET: "a secret only the tests of this product know", ALLOW_NEW_COMPANIES: "true", LOG_LEVEL: "silent", ...env,
+  });
+}

@@ -8,7 +8,7 @@ import { aCompany, aPersonOf, type Company } from "#tests/support/builders/a-com
 import { aProject, ruleFor, type Project } from "#tests/support/builders/a-project.ts";
 import { aTick } from "#tests/support/builders/a-site-event.ts";
 import { refusal, valueOf } from "#tests/support/builders/value-of.ts";
-import { aFollowingProcess } from "#tests/support/following-process.ts";
+import { aFollowingProcess } from "./following-process.ts";
 import { ownDatabase } from "#tests/support/own-database.ts";
 import { ask, withOwner } from "#tests/support/raw-sql.ts";
 
