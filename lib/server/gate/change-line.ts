@@ -25,12 +25,14 @@ type Change = { kind: ChangeKind; detail: object; columnIds?: readonly string[] 
 export async function writeChange(scope: ProjectScope, seq: number, change: Change): Promise<void> {
   const { tx, companyId, projectId, member, now } = scope;
   const columnIds = [...(change.columnIds ?? [])];
-  await tx.$executeRaw`
-    insert into change_line (company_id, project_id, seq, at, person_id, kind, detail, column_ids)
-    values (${companyId}::uuid, ${projectId}::uuid, ${seq}::bigint, ${now}::timestamptz, ${member.id}::uuid,
-            ${change.kind}, ${JSON.stringify(change.detail)}::jsonb, ${columnIds}::uuid[])`;
   const wake = JSON.stringify({ companyId, projectId, seq });
-  await tx.$executeRaw`select pg_notify(${CHANGE_CHANNEL}, ${wake})`;
+  await tx.$queryRaw`
+    with line as (
+      insert into change_line (company_id, project_id, seq, at, person_id, kind, detail, column_ids)
+      values (${companyId}::uuid, ${projectId}::uuid, ${seq}::bigint, ${now}::timestamptz, ${member.id}::uuid,
+              ${change.kind}, ${JSON.stringify(change.detail)}::jsonb, ${columnIds}::uuid[])
+      returning 1
+    ) select 1 from (select pg_notify(${CHANGE_CHANNEL}, ${wake}) from line) woken`;
 }
 
 export async function recordChange(scope: ProjectScope, change: Change): Promise<number> {

@@ -12,13 +12,11 @@ import { projectUseCase } from "../gate/use-case.ts";
 import { projectHead, readRules } from "../projects/project-head.ts";
 import { readProject } from "../projects/store.ts";
 import { toProgressRule } from "./rule.ts";
-import { addEvents, findKnownEvents, keepStates, listEventsOf, listLiveColumnIds } from "./store.ts";
+import { addEvents, keepStates, listEventsOf, listLiveColumnIds } from "./store.ts";
 
 const refused = (event: ProposedEvent, code: "unknown-column" | "id-used" | "owner-only"): EventAnswer => ({
   id: event.id, columnId: event.columnId, outcome: "refused", findings: [{ code, values: {} }],
 });
-
-type KnownEvent = { readonly columnId: string; readonly kind: string };
 
 /** Takes one batch through the columns it touches, one event after the other, each judged against what came before it. */
 class Ledger {
@@ -61,7 +59,7 @@ class Ledger {
   }
 
   /** As it was answered when it came first: judged against what had come before it. */
-  takeAgain(proposal: ProposedEvent, earlier: KnownEvent): void {
+  takeAgain(proposal: ProposedEvent, earlier: SiteEvent): void {
     const { id, columnId, kind } = proposal;
     const events = this.eventsOf(columnId);
     const first = events.find((event) => event.id === id);
@@ -87,12 +85,13 @@ export const recordSiteEvents = projectUseCase(
     const rule = toProgressRule(readRules(project).progressRule, projectHead(project));
     const columnIds = [...new Set(events.map((event) => event.columnId))];
     const columns = await listLiveColumnIds(scope, columnIds);
-    const known = await findKnownEvents(scope, events.map((event) => event.id));
-    const ledger = new Ledger(rule, scope.now, saved, await listEventsOf(scope, columnIds), last - events.length - 1);
+    const known = await listEventsOf(scope, columnIds, events.map((event) => event.id));
+    const byId = new Map(known.map((event) => [event.id, event]));
+    const ledger = new Ledger(rule, scope.now, saved, known, last - events.length - 1);
 
     for (const input of events) {
       const event = { ...input, by: scope.member.id } as ProposedEvent;
-      const earlier = known.get(event.id) ?? ledger.added.find(({ id }) => id === event.id);
+      const earlier = byId.get(event.id) ?? ledger.added.find(({ id }) => id === event.id);
       if (earlier) ledger.takeAgain(event, earlier);
       else if (!columns.has(event.columnId)) ledger.answers.push(refused(event, "unknown-column"));
       else if (event.kind === "acknowledged" && !can(scope.member.role, "exception.acknowledge")) ledger.answers.push(refused(event, "owner-only"));

@@ -18,13 +18,13 @@ const toEvent = (row: EventRow): SiteEvent =>
 
 const within = (scope: ProjectScope) => ({ companyId: scope.companyId, projectId: scope.projectId });
 
-/** Events of the columns in order of arrival. */
-export async function listEventsOf(scope: ProjectScope, columnIds: readonly string[]): Promise<SiteEvent[]> {
+/** Events of the columns, and those with the ids wherever they are, in order of arrival. */
+export async function listEventsOf(scope: ProjectScope, columnIds: readonly string[], ids: readonly string[] = []): Promise<SiteEvent[]> {
   const rows = await scope.tx.$queryRaw<EventRow[]>`
     select id::text, seq, column_id::text "columnId", kind, payload, reason, happened_at "happenedAt",
            arrived_at "arrivedAt", by_person_id::text "byPersonId", standing
     from site_event where company_id = ${scope.companyId}::uuid and project_id = ${scope.projectId}::uuid
-      and column_id = any(${[...columnIds]}::uuid[]) order by seq`;
+      and (column_id = any(${[...columnIds]}::uuid[]) or id = any(${[...ids]}::uuid[])) order by seq`;
   return rows.map(toEvent);
 }
 
@@ -44,13 +44,6 @@ export async function listEventsById(scope: ProjectScope, ids: readonly string[]
     include: { by: { select: { name: true } } },
   });
   return rows.map((row) => ({ event: toEvent({ ...row, payload: row.payload as object }), byName: row.by.name }));
-}
-
-export async function findKnownEvents(scope: ProjectScope, ids: readonly string[]) {
-  const rows = await scope.tx.$queryRaw<{ id: string; columnId: string; kind: string }[]>`
-    select id::text, column_id::text "columnId", kind from site_event
-    where company_id = ${scope.companyId}::uuid and project_id = ${scope.projectId}::uuid and id = any(${[...ids]}::uuid[])`;
-  return new Map(rows.map((row) => [row.id, row]));
 }
 
 export async function listLiveColumnIds(scope: ProjectScope, columnIds: readonly string[]): Promise<Set<string>> {
