@@ -14,8 +14,8 @@ const OWN = [
 
 async function newProject(page: Page): Promise<string> {
   await page.getByRole("link", { name: "New project" }).click();
-  await page.getByRole("textbox", { name: "Name" }).fill(`Ferry Steps ${Date.now()}`);
-  await page.getByRole("textbox", { name: "Site" }).fill("3 Towpath Row");
+  await page.getByRole("textbox", { name: "Name", exact: true }).fill(`Ferry Steps ${Date.now()}`);
+  await page.getByRole("textbox", { name: "Site", exact: true }).fill("3 Towpath Row");
   await page.getByRole("combobox", { name: "Currency" }).fill("AUD");
   await page.keyboard.press("Escape");
   await page.getByRole("button", { name: "Start the project" }).click();

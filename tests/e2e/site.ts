@@ -10,6 +10,7 @@ export const PEOPLE = {
 } as const;
 const PASSWORD = "string-line-and-wedge";
 export const WHARF = "Larkmere Wharf, Building B";
+export const CLINIC = "Osierfield Clinic";
 
 /** Noise of the browser itself, not of the product: a request that fails because the journey cut the connection. */
 const EXPECTED = [/net::ERR_INTERNET_DISCONNECTED/, /status of 4\d\d/, /Failed to fetch/];

@@ -1,5 +1,5 @@
 import { expect, type Page } from "@playwright/test";
-import { as, openProject, PHONE, test } from "./site.ts";
+import { as, CLINIC, openProject, PHONE, test } from "./site.ts";
 
 /** The first column of a group on Today, as its page's address and its grid reference. */
 async function firstIn(page: Page, group: string): Promise<{ path: string; gridRef: string }> {
@@ -56,7 +56,7 @@ test("pouring without the pre-pour release asks for a reason and reaches the own
 
 test("without reception a tick stays on the phone and is sent when it returns", async ({ browser, heard }) => {
   const hand = await as("leading hand", browser, heard, PHONE);
-  await openProject(hand);
+  await openProject(hand, CLINIC);
   const { path } = await firstIn(hand, "Cut");
   const office = await as("office", browser, heard);
   await office.goto(path);
