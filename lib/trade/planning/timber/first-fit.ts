@@ -1,10 +1,10 @@
-import type { Residue } from "./timber-master.ts";
-import type { TimberPattern, TimberProblem } from "./timber-problem.ts";
+import type { Pattern, Residue } from "../patterns/cutting-problem.ts";
+import type { TimberProblem } from "./timber-problem.ts";
 
 type Open = { stock: number; left: number; counts: Map<number, number> };
 
 /** Longest first, each into the first piece with room, a new longest piece when there is none; then each piece changed for the cheapest that still holds its parts. Null when the stock runs out. */
-export function firstFit(problem: TimberProblem, residue: Residue): TimberPattern[] | null {
+export function firstFit(problem: TimberProblem, residue: Residue): Pattern[] | null {
   const supply = residue.supply.map((left) => left ?? Infinity);
   const pieces: Open[] = [];
   for (const [length, size] of problem.lengths.entries()) {

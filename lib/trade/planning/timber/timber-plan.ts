@@ -1,11 +1,12 @@
-import type { Search } from "./dive.ts";
+import type { Pattern } from "../patterns/cutting-problem.ts";
+import type { Search } from "../patterns/dive.ts";
 import type { TimberCut, TimberLayout, TimberOrder, TimberPlan } from "./timber-order.ts";
-import type { TimberPattern, TimberProblem } from "./timber-problem.ts";
+import type { TimberProblem } from "./timber-problem.ts";
 
 type Waiting = { id: string; quantity: number }[][];
 
 /** From counts of lengths to named parts, longest first on each piece; parts beyond the demand are not cut. Equal pieces are listed once. */
-export function timberPlan(order: TimberOrder, problem: TimberProblem, search: Search): TimberPlan {
+export function timberPlan(order: TimberOrder, problem: TimberProblem, search: Search<Pattern>): TimberPlan {
   const waiting: Waiting = problem.partsOf.map((parts) => parts.map((part) => ({ ...part })));
   const layouts = new Map<string, TimberLayout>();
   let wasteMm = 0;
@@ -21,7 +22,7 @@ export function timberPlan(order: TimberOrder, problem: TimberProblem, search: S
   return { layouts: [...layouts.values()], cost: search.cost, bound: Math.min(search.bound, search.cost), gap, proven: gap < 1e-9, wasteMm };
 }
 
-function cutOnePiece(order: TimberOrder, problem: TimberProblem, pattern: TimberPattern, waiting: Waiting): TimberLayout {
+function cutOnePiece(order: TimberOrder, problem: TimberProblem, pattern: Pattern, waiting: Waiting): TimberLayout {
   const stock = order.stock.find((candidate) => candidate.id === problem.stock[pattern.stock]?.id);
   const cuts: TimberCut[] = [];
   for (const [length, copies] of [...pattern.counts].sort(([a], [b]) => a - b)) {

@@ -1,4 +1,5 @@
 import { naturalOrder } from "#lib/kernel/natural-order.ts";
+import { commonDivisor } from "../patterns/common-divisor.ts";
 import type { TimberOrder } from "./timber-order.ts";
 
 /**
@@ -13,9 +14,6 @@ export type TimberProblem = {
   readonly stock: readonly { readonly id: string; readonly room: number; readonly cost: number; readonly supply: number | null }[];
   readonly step: number;
 };
-
-/** How one piece of stock is cut: counts of the lengths it yields. */
-export type TimberPattern = { readonly stock: number; readonly counts: readonly (readonly [length: number, copies: number])[] };
 
 export function timberProblem(order: TimberOrder): TimberProblem {
   const byLength = new Map<number, { id: string; quantity: number }[]>();
@@ -37,5 +35,3 @@ export function timberProblem(order: TimberOrder): TimberProblem {
     step,
   };
 }
-
-export const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));

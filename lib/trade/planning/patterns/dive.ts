@@ -1,17 +1,22 @@
 import { type Asking, isTimeUp } from "#lib/kernel/linear-model.ts";
-import { firstFit } from "./first-fit.ts";
+import { addPattern, type CuttingProblem, type Pattern, type PatternPool, type Residue, roundUp } from "./cutting-problem.ts";
 import { generatePatterns, type Relaxation } from "./generate-patterns.ts";
-import { addPattern, type PatternPool, type Residue, roundUp } from "./timber-master.ts";
-import type { TimberPattern, TimberProblem } from "./timber-problem.ts";
 
-export type Choice = { readonly pattern: TimberPattern; readonly copies: number };
+export type Choice<P extends Pattern> = { readonly pattern: P; readonly copies: number };
 /** The search as it stands: it ends when the cost has come down to the bound. */
-export type Search = { readonly problem: TimberProblem; readonly pool: PatternPool; readonly costStep: number; bound: number; cost: number; chosen: readonly Choice[] };
+export type Search<P extends Pattern> = {
+  readonly problem: CuttingProblem<P>;
+  readonly pool: PatternPool<P>;
+  readonly costStep: number;
+  bound: number;
+  cost: number;
+  chosen: readonly Choice<P>[];
+};
 
-export const isClosed = (search: Search): boolean => search.cost <= search.bound + 1e-6;
+export const isClosed = (search: { readonly cost: number; readonly bound: number }): boolean => search.cost <= search.bound + 1e-6;
 
 /** Keeps a complete choice that costs less than the best so far. */
-export function offer(search: Search, chosen: readonly Choice[]): void {
+export function offer<P extends Pattern>(search: Search<P>, chosen: readonly Choice<P>[]): void {
   const cost = chosen.reduce((sum, { pattern, copies }) => sum + copies * (search.problem.stock[pattern.stock]?.cost ?? 0), 0);
   for (const { pattern } of chosen) addPattern(search.pool, pattern);
   if (cost >= search.cost) return;
@@ -23,7 +28,7 @@ export function offer(search: Search, chosen: readonly Choice[]): void {
  * Fixes the patterns the relaxation uses whole, or the one it uses most, and relaxes the rest again with new patterns; at
  * `detours` places on the way down the next most used is tried as well. A way that cannot beat the best is left.
  */
-export function* dive(search: Search, residue: Residue, chosen: readonly Choice[], detours: number): Asking<void> {
+export function* dive<P extends Pattern>(search: Search<P>, residue: Residue, chosen: readonly Choice<P>[], detours: number): Asking<void> {
   const { problem, pool } = search;
   if (isClosed(search) || (yield* isTimeUp())) return;
   const relaxed = yield* generatePatterns(problem, pool, residue);
@@ -42,12 +47,12 @@ export function* dive(search: Search, residue: Residue, chosen: readonly Choice[
   }
 }
 
-function complete(search: Search, residue: Residue, chosen: readonly Choice[]): void {
-  const rest = firstFit(search.problem, residue);
+function complete<P extends Pattern>(search: Search<P>, residue: Residue, chosen: readonly Choice<P>[]): void {
+  const rest = search.problem.firstFit(residue);
   if (rest) offer(search, [...chosen, ...rest.map((pattern) => ({ pattern, copies: 1 }))]);
 }
 
-function wholeUses(relaxed: Relaxation, pool: PatternPool): Choice[] {
+function wholeUses<P extends Pattern>(relaxed: Relaxation, pool: PatternPool<P>): Choice<P>[] {
   return relaxed.uses.flatMap((use, index) => {
     const pattern = pool.patterns[index];
     const copies = Math.floor(use + 1e-6);
@@ -55,7 +60,7 @@ function wholeUses(relaxed: Relaxation, pool: PatternPool): Choice[] {
   });
 }
 
-function mostUsed(relaxed: Relaxation, pool: PatternPool): TimberPattern[] {
+function mostUsed<P extends Pattern>(relaxed: Relaxation, pool: PatternPool<P>): P[] {
   return relaxed.uses
     .map((use, index) => ({ use, index, pattern: pool.patterns[index] }))
     .filter(({ use }) => use > 1e-6)
@@ -63,16 +68,15 @@ function mostUsed(relaxed: Relaxation, pool: PatternPool): TimberPattern[] {
     .flatMap(({ pattern }) => (pattern ? [pattern] : []));
 }
 
-function after(problem: TimberProblem, residue: Residue, chosen: readonly Choice[]): Residue {
+function after(problem: CuttingProblem<Pattern>, residue: Residue, chosen: readonly Choice<Pattern>[]): Residue {
   const demand = [...residue.demand];
   const supply = [...residue.supply];
   let { cost } = residue;
   for (const { pattern, copies } of chosen) {
-    for (const [length, each] of pattern.counts) demand[length] = Math.max(0, (demand[length] ?? 0) - each * copies);
+    for (const [type, each] of pattern.counts) demand[type] = Math.max(0, (demand[type] ?? 0) - each * copies);
     const left = supply[pattern.stock] ?? null;
     supply[pattern.stock] = left === null ? null : left - copies;
     cost += copies * (problem.stock[pattern.stock]?.cost ?? 0);
   }
   return { demand, supply, cost };
 }
-

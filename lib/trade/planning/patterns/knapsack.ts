@@ -19,15 +19,29 @@ export function fillings(items: readonly KnapsackItem[], rooms: readonly number[
       const value = size >= bundle.size ? (best[size - bundle.size] ?? 0) + bundle.value : 0;
       if (value > (floors[which] ?? 0)) starts.push({ bundle: row, room: size, value });
     });
-    for (let filled = room; filled >= bundle.size; filled -= 1) {
-      const value = (best[filled - bundle.size] as number) + bundle.value;
-      if (value > (best[filled] as number) + 1e-12) {
-        best[filled] = value;
-        taken[at + filled] = 1;
-      }
-    }
+    addBundle(best, taken, at, bundle);
   });
-  return starts.map((start) => traceBack(bundles, taken, room, start));
+  return starts.map((start) => traceBack(bundles, taken, room, start, true));
+}
+
+/** The best filling of one room alone. */
+export function bestFilling(items: readonly KnapsackItem[], room: number): Filling | null {
+  const bundles = bundled(items);
+  const best = new Float64Array(room + 1);
+  const taken = new Uint8Array(bundles.length * (room + 1));
+  bundles.forEach((bundle, row) => addBundle(best, taken, row * (room + 1), bundle));
+  const value = best[room] ?? 0;
+  return value > 0 ? traceBack(bundles, taken, room, { bundle: bundles.length - 1, room, value }, false) : null;
+}
+
+function addBundle(best: Float64Array, taken: Uint8Array, at: number, bundle: Bundle): void {
+  for (let filled = best.length - 1; filled >= bundle.size; filled -= 1) {
+    const value = (best[filled - bundle.size] as number) + bundle.value;
+    if (value > (best[filled] as number) + 1e-12) {
+      best[filled] = value;
+      taken[at + filled] = 1;
+    }
+  }
 }
 
 // Beyond this much work the rooms are first measured in coarser units.
@@ -56,12 +70,12 @@ function bundled(items: readonly KnapsackItem[]): Bundle[] {
   });
 }
 
-function traceBack(bundles: readonly Bundle[], taken: Uint8Array, room: number, start: { bundle: number; room: number; value: number }): Filling {
+function traceBack(bundles: readonly Bundle[], taken: Uint8Array, room: number, start: { bundle: number; room: number; value: number }, holdsStart: boolean): Filling {
   const counts = new Map<number, number>();
   let left = start.room;
   for (let row = start.bundle; row >= 0; row -= 1) {
     const bundle = bundles[row];
-    if (!bundle || (row !== start.bundle && !taken[row * (room + 1) + left])) continue;
+    if (!bundle || (!taken[row * (room + 1) + left] && !(holdsStart && row === start.bundle))) continue;
     counts.set(bundle.item, (counts.get(bundle.item) ?? 0) + bundle.copies);
     left -= bundle.size;
   }

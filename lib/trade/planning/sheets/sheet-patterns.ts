@@ -1,0 +1,97 @@
+import type { CuttingProblem, Offer, Prices, Residue } from "../patterns/cutting-problem.ts";
+import { guillotineFit, shapesByType, sheetPattern } from "./guillotine-fit.ts";
+import { keepOnly, type Piece, within } from "./piece.ts";
+import { type RasterGrid, rasterFilling, rasterGrid } from "./raster-filling.ts";
+import type { SheetPattern, SheetProblem } from "./sheet-problem.ts";
+import { fillRests } from "./slots.ts";
+import { stripFilling, uprightFilling } from "./strip-filling.ts";
+import { type Block, blockPiece } from "./tight-blocks.ts";
+
+const NEW_BLOCKS_PER_STOCK = 12;
+const TOLERANCE = 1e-7;
+// More than this takes too long for one look at prices.
+const MOST_RASTER_WORK = 12_000_000;
+
+type Pricing = (residue: Residue, prices: Prices) => Offer<SheetPattern>;
+
+/** Sheets as a cutting problem: patterns come from tight blocks, from strips and, where the raster is small enough, from all guillotine cuts. */
+export function sheetCutting(problem: SheetProblem, blocks: readonly Block[]): CuttingProblem<SheetPattern> {
+  const [w, h] = [Math.max(0, ...problem.stock.map((stock) => stock.w)), Math.max(0, ...problem.stock.map((stock) => stock.h))];
+  const grid = rasterGrid(problem.shapes, problem.demand, w, h);
+  const raster = grid.work <= MOST_RASTER_WORK ? [limitedRaster(problem, grid), freeRaster(problem, grid)] : [];
+  return {
+    demand: problem.demand,
+    stock: problem.stock,
+    price: [fromBlocks(problem, blocks), fromStrips(problem), ...raster],
+    firstFit: (residue) => guillotineFit(problem, residue),
+  };
+}
+
+function fromBlocks(problem: SheetProblem, blocks: readonly Block[]): Pricing {
+  return (residue, prices) => {
+    const worth = blocks.map((block) => (block.counts.every(([type, copies]) => copies <= (residue.demand[type] ?? 0)) ? block.counts.reduce((sum, [type, copies]) => sum + copies * (prices.ofType[type] ?? 0), 0) : 0));
+    const patterns = openStock(problem, residue).flatMap((stock) => {
+      const { w, h } = problem.stock[stock] ?? { w: 0, h: 0 };
+      return blocks
+        .flatMap((block, index) => (block.w <= w && block.h <= h && (worth[index] ?? 0) > 0 ? [index] : []))
+        .sort((a, b) => (worth[b] ?? 0) - (worth[a] ?? 0))
+        .slice(0, NEW_BLOCKS_PER_STOCK)
+        .flatMap((index) => { const block = blocks[index]; return block ? finished(problem, residue, prices, stock, blockPiece(block)) : []; });
+    });
+    return { patterns, ratio: Infinity };
+  };
+}
+
+function fromStrips(problem: SheetProblem): Pricing {
+  return (residue, prices) => {
+    const patterns = openStock(problem, residue).flatMap((stock) => {
+      const { w, h } = problem.stock[stock] ?? { w: 0, h: 0 };
+      return [stripFilling, uprightFilling].flatMap((fill) => {
+        const filling = fill(problem.shapes, prices.ofType, residue.demand, w, h);
+        return filling ? finished(problem, residue, prices, stock, filling.piece) : [];
+      });
+    });
+    return { patterns, ratio: Infinity };
+  };
+}
+
+function limitedRaster(problem: SheetProblem, grid: RasterGrid): Pricing {
+  return (residue, prices) => ({ patterns: rasterPatterns(problem, residue, prices, rasterFilling(grid, prices.ofType, residue.demand)), ratio: Infinity });
+}
+
+function freeRaster(problem: SheetProblem, grid: RasterGrid): Pricing {
+  return (residue, prices) => {
+    const open = prices.ofType.map((price, type) => ((residue.demand[type] ?? 0) > 0 ? price : 0));
+    const filling = rasterFilling(grid, open, null);
+    const ratios = openStock(problem, residue).map((stock) => {
+      const { w, h } = problem.stock[stock] ?? { w: 0, h: 0 };
+      return filling(w, h).value / Math.max(1e-9, prices.ofStock[stock] ?? 0);
+    });
+    return { patterns: rasterPatterns(problem, residue, prices, filling), ratio: Math.max(1, ...ratios) };
+  };
+}
+
+function rasterPatterns(problem: SheetProblem, residue: Residue, prices: Prices, filling: ReturnType<typeof rasterFilling>): SheetPattern[] {
+  return openStock(problem, residue).flatMap((stock) => {
+    const { w, h } = problem.stock[stock] ?? { w: 0, h: 0 };
+    const best = filling(w, h);
+    return best.value > floorOf(problem, prices, stock) ? finished(problem, residue, prices, stock, best.piece(w, h)) : [];
+  });
+}
+
+/** On the whole sheet, without parts beyond the demand, rests filled with what is worth most; dropped when not worth the sheet. */
+function finished(problem: SheetProblem, residue: Residue, prices: Prices, stock: number, piece: Piece): SheetPattern[] {
+  const { w, h } = problem.stock[stock] ?? { w: 0, h: 0 };
+  const left = [...residue.demand];
+  const kept = keepOnly(within(piece, w, h), left);
+  const byWorth = shapesByType(problem)
+    .filter((shapes) => (left[shapes[0]?.type ?? -1] ?? 0) > 0)
+    .sort((a, b) => density(problem, prices, b[0]?.type ?? 0) - density(problem, prices, a[0]?.type ?? 0));
+  const pattern = sheetPattern(stock, fillRests(kept, byWorth, left));
+  const worth = pattern.counts.reduce((sum, [type, copies]) => sum + copies * (prices.ofType[type] ?? 0), 0);
+  return worth > floorOf(problem, prices, stock) ? [pattern] : [];
+}
+
+const density = (problem: SheetProblem, prices: Prices, type: number): number => (prices.ofType[type] ?? 0) / (problem.areas[type] ?? 1);
+const floorOf = (problem: SheetProblem, prices: Prices, stock: number): number => (prices.ofStock[stock] ?? 0) + TOLERANCE * Math.max(1, problem.stock[stock]?.cost ?? 0);
+const openStock = (problem: SheetProblem, residue: Residue): number[] => problem.stock.flatMap((_, index) => (residue.supply[index] === 0 ? [] : [index]));
