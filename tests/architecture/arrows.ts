@@ -8,6 +8,8 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   "lib/trade/shutter": ["lib/kernel", "lib/trade/engineering"],
   "lib/trade/schedule": ["lib/kernel"],
   "lib/trade/progress": ["lib/kernel"],
+  "lib/trade/planning": ["lib/kernel"],
+  "lib/solver": ["lib/kernel", "lib/trade/planning"],
   "lib/contracts": ["lib/kernel", "lib/access", "lib/trade/engineering", "lib/trade/shutter", "lib/trade/schedule", "lib/trade/progress"],
   "lib/server/platform": ["lib/kernel", "prisma"],
   "lib/server/gate": ["lib/kernel", "lib/access", "lib/contracts", "lib/server/platform"],

@@ -31,7 +31,7 @@ test(`the owner brings ${name} into a new project and sees what to cut`, async (
   const file = existsSync(SAMPLE) ? SAMPLE : { name: "own.csv", mimeType: "text/csv", buffer: Buffer.from(OWN) };
   const lifts = existsSync(SAMPLE) ? 14 : 3;
   await owner.locator("input[type=file]").setInputFiles(file);
-  await owner.getByRole("button", { name: new RegExp(`Import ${lifts} columns`) }).click();
+  await owner.getByRole("button", { name: new RegExp(`Import ${lifts} columns`) }).first().click();
   await owner.goto(`${project}/columns?view=list`);
   await expect(owner.getByText(/columns? shown/)).toBeVisible();
   await owner.getByRole("link", { name: /^Open A\/1/ }).first().click();

@@ -3,6 +3,7 @@ import { createToken, listTokens } from "#lib/server/people/access-tokens.ts";
 import { invitePerson } from "#lib/server/people/invitations.ts";
 import { listPeople } from "#lib/server/people/manage-people.ts";
 import { listClampKinds } from "#lib/server/projects/clamp-kinds.ts";
+import { importSchedule } from "#lib/server/columns/import-schedule.ts";
 import { previewSchedule } from "#lib/server/columns/schedule-preview.ts";
 import { getSetUp } from "#lib/server/projects/get-set-up.ts";
 import type { Caller } from "#lib/server/gate/caller.ts";
@@ -88,6 +89,7 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   "columns.importSchedule": ofProject(desk, async ({ company, project: { projectId } }) => ({
     ...schedule, digest: valueOf(await previewSchedule(company.owner, { projectId, ...schedule })).digest,
   })),
+  "columns.getImportFile": ofProject(desk, async (site) => ({ importId: await importId(site) })),
 
   "progress.getToday": ofProject(all),
   "progress.readChanges": ofProject(all, () => ({ since: 0 })),
@@ -97,6 +99,13 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
 async function tokenOf(by: Caller): Promise<string> {
   valueOf(await createToken(by, { name: "to be revoked", days: 1 }));
   return valueOf(await listTokens(by, {}))[0]?.id ?? "";
+}
+
+async function importId(site: Site): Promise<string> {
+  const { company: { owner: by }, project: { projectId } } = site;
+  const { digest } = valueOf(await previewSchedule(by, { projectId, ...schedule }));
+  valueOf(await importSchedule(by, { projectId, ...schedule, digest }));
+  return (await setUp(site)).imports[0]?.id ?? "";
 }
 
 async function openInvitation(site: Site): Promise<string> {

@@ -1,6 +1,7 @@
+import type { Shape } from "./piece.ts";
 import type { Residue } from "../patterns/cutting-problem.ts";
 import { countParts, type Piece } from "./piece.ts";
-import type { SheetPattern, SheetProblem, Shape } from "./sheet-problem.ts";
+import type { SheetPattern, SheetProblem } from "./sheet-problem.ts";
 import { leastAreaLeft, openSlot, pieceFrom, placeTightest, shortestSideLeft, type Slot, type Tightness } from "./slots.ts";
 
 type Open = { stock: number; readonly root: Slot; slots: Slot[]; readonly parts: number[] };

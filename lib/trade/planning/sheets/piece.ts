@@ -1,4 +1,5 @@
-import type { Shape } from "./sheet-problem.ts";
+/** A part one way round, grown by a kerf. */
+export type Shape = { readonly type: number; readonly turned: boolean; readonly w: number; readonly h: number };
 
 /** A sheet or what a cut makes of it, in lengths grown by one kerf: a part, a rest, or cut once more. */
 export type Piece =

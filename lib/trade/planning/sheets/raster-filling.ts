@@ -1,5 +1,5 @@
+import type { Shape } from "./piece.ts";
 import { partPiece, join, type Piece, rest, within } from "./piece.ts";
-import type { Shape } from "./sheet-problem.ts";
 
 /** Lengths that sums of parts can reach, and for every length the number of the largest such not above it. */
 type Raster = { readonly points: Int32Array; readonly floor: Int32Array };

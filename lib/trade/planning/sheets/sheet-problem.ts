@@ -1,11 +1,9 @@
 import { groupBy } from "#lib/kernel/group-by.ts";
 import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import type { Pattern } from "../patterns/cutting-problem.ts";
-import type { Piece } from "./piece.ts";
+import type { Piece, Shape } from "./piece.ts";
 import type { SheetOrder } from "./sheet-order.ts";
 
-/** A part one way round, grown by a kerf. */
-export type Shape = { readonly type: number; readonly turned: boolean; readonly w: number; readonly h: number };
 export type SheetPattern = Pattern & { readonly piece: Piece };
 
 /** The order in the form the search works on: parts and sheets grown by one kerf, so that parts pack without gaps; equal parts merged; largest first. */

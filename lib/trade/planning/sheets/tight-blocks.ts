@@ -1,6 +1,7 @@
+import type { Shape } from "./piece.ts";
 import { type Asking, isTimeUp } from "#lib/kernel/linear-model.ts";
 import { join, partPiece, type Piece } from "./piece.ts";
-import type { SheetProblem, Shape } from "./sheet-problem.ts";
+import type { SheetProblem } from "./sheet-problem.ts";
 
 /** Parts joined to a rectangle with hardly any waste. */
 export type Block = { readonly w: number; readonly h: number; readonly used: number; readonly counts: readonly (readonly [type: number, copies: number])[]; readonly made: Shape | { readonly dir: "down" | "across"; readonly near: Block; readonly far: Block } };
@@ -42,8 +43,8 @@ function* blocksWithin(problem: SheetProblem, share: number, most: number): Aski
 
 function joinAll(problem: SheetProblem, heap: Heap, block: Block, dir: "down" | "across", share: number, most: number): void {
   const [side, by] = dir === "down" ? [block.h, heap.byHeight] : [block.w, heap.byWidth];
-  const window = Math.ceil(side * 2 * share);
-  for (let other = Math.max(1, side - window); other <= side + window; other += 1) {
+  const opening = Math.ceil(side * 2 * share);
+  for (let other = Math.max(1, side - opening); other <= side + opening; other += 1) {
     for (const partner of by.get(other) ?? []) {
       if (heap.blocks.length >= most) return;
       const joined = joinedBlock(problem, block, partner, dir, share);
