@@ -32,6 +32,7 @@ test(`the owner brings ${name} into a new project and sees what to cut`, async (
   const lifts = existsSync(SAMPLE) ? 14 : 3;
   await owner.locator("input[type=file]").setInputFiles(file);
   await owner.getByRole("button", { name: new RegExp(`Import ${lifts} columns`) }).first().click();
+  await expect(owner.getByText(`${lifts} columns created, 0 changed.`)).toBeVisible();
   await owner.goto(`${project}/columns?view=list`);
   await expect(owner.getByText(/columns? shown/)).toBeVisible();
   await owner.getByRole("link", { name: /^Open A\/1/ }).first().click();
