@@ -37,7 +37,7 @@ export type SheetGridLine = { id: string; axis: string; name: string; offsetMm: 
 export type SheetMark = { id: string; name: string; shape: string; widthMm: number; depthMm: number };
 
 export type ColumnsSheet = {
-  readonly projectId: string; readonly units: UnitSystem; readonly timeZone: string;
+  readonly projectId: string; readonly projectName: string; readonly units: UnitSystem; readonly timeZone: string;
   /** Whether a later stage already says that it was plumbed; and what comes off every form height. */
   readonly plumbing: Plumbing; readonly kickerMm: number;
   /** The last number of the project that this sheet already holds; the live feed goes on from it. */

@@ -16,6 +16,7 @@ export const getColumnsSheet = projectUseCase("columns.getColumnsSheet", "progre
   const marks = (await listMarks(scope)).map(({ id, name, shape, widthMm, depthMm }) => ({ id, name, shape, widthMm, depthMm }));
   const sheet: ColumnsSheet = {
     projectId: project.id,
+    projectName: project.name,
     units: project.units === "us" ? "us" : "metric",
     timeZone: project.timeZone,
     plumbing: progressRule.plumbing,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { SheetColumn, SheetLevel } from "#lib/contracts/columns-sheet.ts";
-import { NO_FILTER, passes, readShown, writeShown, type ColumnFilter } from "#app/(work)/projects/[projectId]/columns/_views/column-filter.ts";
-import { matrixOf, placeColumns, rangeOf, toggleAll } from "#app/(work)/projects/[projectId]/columns/_views/place-columns.ts";
-import { SheetStore } from "#app/(work)/projects/[projectId]/columns/_views/sheet-store.ts";
+import { NO_FILTER, passes, readShown, writeShown, type ColumnFilter } from "#app/(work)/projects/[projectId]/columns/_views/sheet/column-filter.ts";
+import { placeColumns } from "#app/(work)/projects/[projectId]/columns/_views/plan/place-columns.ts";
+import { SheetStore } from "#app/(work)/projects/[projectId]/columns/_views/sheet/sheet-store.ts";
 
 const aColumn = (given: Partial<SheetColumn>): SheetColumn => ({
   id: "c", gridRef: "A/1", markId: "m", gridXId: "x", gridYId: "y", fromLevelId: "l1", toLevelId: "l2", shape: "rectangle",
@@ -27,6 +27,9 @@ describe("the filter of the columns page", () => {
   it("finds a position however it is typed", () => {
     expect(passes(aColumn({ gridRef: "B.3/12" }), filter({ text: " b.3 /1" }))).toBe(true);
     expect(passes(aColumn({ gridRef: "B/2" }), filter({ text: "b/3" }))).toBe(false);
+    expect(passes(aColumn({ gridRef: "B/2" }), filter({ text: "b2" }))).toBe(true);
+    expect(passes(aColumn({ gridRef: "B/2" }), filter({ text: "a1, b2" }))).toBe(true);
+    expect(passes(aColumn({ gridRef: "B/2" }), filter({ text: " ," }))).toBe(true);
   });
 
   it("takes a grid line in either direction", () => {
@@ -50,20 +53,13 @@ describe("placing columns", () => {
     expect(unplaced.map(({ id }) => id)).toEqual(["d"]);
   });
 
-  it("stands the highest level on top and A2 before A10", () => {
-    const columns = [aColumn({ id: "1", gridRef: "A10" }), aColumn({ id: "2", gridRef: "A2", fromLevelId: "l2" })];
-    const matrix = matrixOf(columns, [aLevel("l1", 0), aLevel("l2", 3400), aLevel("roof", 6800)]);
-    expect(matrix.levels.map(({ id }) => id)).toEqual(["l2", "l1"]);
-    expect(matrix.places).toEqual(["A2", "A10"]);
-    expect(matrix.at("l1", "A10")?.id).toBe("1");
-    expect(matrix.at("l1", "A2")).toBeUndefined();
-  });
-
-  it("selects from one to another either way, and takes all away when all of it is selected", () => {
-    expect(rangeOf(["a", "b", "c", "d"], "c", "a")).toEqual(["a", "b", "c"]);
-    expect(rangeOf(["a", "b"], "gone", "b")).toEqual(["b"]);
-    expect([...toggleAll(new Set(["a"]), ["a", "b"])]).toEqual(["a", "b"]);
-    expect([...toggleAll(new Set(["a", "b", "c"]), ["a", "b"])]).toEqual(["c"]);
+  it("keeps the drawing of a column that has not changed", () => {
+    const lines = [{ id: "x", axis: "along-x", name: "A", offsetMm: 0 }, { id: "y", axis: "along-y", name: "1", offsetMm: 6500 }];
+    const column = aColumn({});
+    const [first] = placeColumns([column], lines, () => true).placed;
+    expect(placeColumns([column], lines, () => true).placed[0]).toBe(first);
+    expect(placeColumns([column], lines, () => false).placed[0]).not.toBe(first);
+    expect(placeColumns([{ ...column, done: 1 }], lines, () => true).placed[0]).not.toBe(first);
   });
 });
 
@@ -71,7 +67,7 @@ describe("the sheet on the screen", () => {
   const sheet = {
     rowsJson: JSON.stringify([["id-1", "A/1", 0, 0, null, 0, 1, 0, 420, 310, 3, 0, null, 1], ["id-2", "A/2", 0, null, null, 0, 1, 1, 500, 500, 0, 1, 2900, 0]]),
     marks: [{ id: "m", name: "C1", shape: "rectangle", widthMm: 420, depthMm: 310 }], levels: [aLevel("l1", 0), aLevel("l2", 3400)],
-    gridLines: [{ id: "x", axis: "along-x", name: "A", offsetMm: 0 }], projectId: "p", units: "metric" as const, timeZone: "UTC",
+    gridLines: [{ id: "x", axis: "along-x", name: "A", offsetMm: 0 }], projectId: "p", projectName: "Yard", units: "metric" as const, timeZone: "UTC",
     plumbing: "during-pour" as const, kickerMm: 75, seq: 4,
   };
 
@@ -91,5 +87,38 @@ describe("the sheet on the screen", () => {
     store.hear(10, [{ id: "unknown", done: 1, flagged: false }]);
     expect(store.get("id-1")?.done).toBe(7);
     expect(drawn).toBe(1);
+  });
+
+  it("keeps the column that did not change, so that its cell is not drawn again", () => {
+    const store = new SheetStore(sheet);
+    const before = store.get("id-2");
+    store.hear(9, [{ id: "id-1", done: 7, flagged: false }]);
+    expect(store.get("id-2")).toBe(before);
+  });
+
+  it("draws what waits on this phone on top of what is known, and takes it off again", () => {
+    const store = new SheetStore(sheet);
+    store.expect({ ids: new Set(["id-1", "gone"]), expect: ({ done, flagged }) => ({ done: done + 8, flagged }) });
+    expect(store.get("id-1")?.done).toBe(11);
+    store.hear(9, [{ id: "id-1", done: 7, flagged: false }]);
+    expect(store.get("id-1")?.done).toBe(15);
+    store.expect({ ids: new Set(), expect: (column) => column });
+    expect(store.get("id-1")?.done).toBe(7);
+  });
+
+  it("hands on to the next sheet what that sheet does not hold yet, and nothing older", () => {
+    const before = new SheetStore(sheet);
+    before.hear(5, [{ id: "id-1", done: 7, flagged: false }]);
+    before.hear(12, [{ id: "id-2", done: 1, flagged: false }]);
+    const after = new SheetStore({ ...sheet, seq: 10 }, before);
+    expect(after.get("id-1")?.done).toBe(3);
+    expect(after.get("id-2")?.done).toBe(1);
+  });
+
+  it("lists the lowest level first and A/2 before A/10", () => {
+    const row = (id: string, gridRef: string, from: number) => [id, gridRef, 0, 0, null, from, from + 1, 0, 420, 310, 0, 0, null, 0];
+    const rowsJson = JSON.stringify([row("1", "A/10", 1), row("2", "A/10", 0), row("3", "A/2", 0)]);
+    const store = new SheetStore({ ...sheet, levels: [aLevel("l1", 0), aLevel("l2", 3400), aLevel("l3", 6800)], rowsJson });
+    expect(store.list().map(({ id }) => id)).toEqual(["3", "2", "1"]);
   });
 });

@@ -55,7 +55,7 @@ export function LevelPlan({ levelName, columns, axes, selected, onSelect, onOpen
   const axisProps = { axes, view, frame, onPress: pressAxis };
   return (
     <div className="border-2 border-ink bg-sheet">
-      <PlanTools plan={plan} picked={selected.size} onClear={() => onSelect(new Set())} />
+      <PlanTools plan={plan} />
       <div ref={box} className={plan.isFitted ? "touch-pan-y touch-pan-x" : "touch-none"}>
         <svg role="group" aria-label={`Plan of ${levelName}`} className="drawing w-full select-none" viewBox={`0 0 ${frame.width} ${frame.height}`} onClick={press}>
           <PlanLines {...axisProps} />

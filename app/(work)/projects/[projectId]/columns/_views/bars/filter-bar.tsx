@@ -4,8 +4,8 @@ import type { ColumnsSheet } from "#lib/contracts/columns-sheet.ts";
 import { Button } from "#app/_ui/control/button.tsx";
 import { CheckField } from "#app/_ui/field/check-field.tsx";
 import { SelectField } from "#app/_ui/field/select-field.tsx";
-import { TextField } from "#app/_ui/field/text-field.tsx";
-import { isFiltering, NO_FILTER, STAGE_FILTERS, type ColumnFilter } from "#app/(work)/projects/[projectId]/columns/_views/column-filter.ts";
+import { isFiltering, NO_FILTER, STAGE_FILTERS, type ColumnFilter } from "../sheet/column-filter.ts";
+import { FindField } from "./find-field.tsx";
 
 export type FilterBarProps = {
   readonly sheet: Pick<ColumnsSheet, "marks" | "gridLines">;
@@ -35,7 +35,7 @@ export function FilterBar({ sheet, filter, onFilter }: FilterBarProps) {
         name="line" isFilter label="Grid line" choices={asChoices("Every grid line", sheet.gridLines.map(({ id, name }) => ({ value: id, label: name })))}
         value={filter.gridLineId === "" ? ALL : filter.gridLineId} onChange={(value) => change({ gridLineId: given(value) })}
       />
-      <TextField name="find" isFilter label="Grid reference" type="search" value={filter.text} maxLength={40} onChange={(text) => change({ text })} />
+      <FindField text={filter.text} onFind={(text) => change({ text })} />
       <CheckField name="flagged" label="Queried or held" isSelected={filter.flagged} onChange={(flagged) => change({ flagged })} />
       <Button isDisabled={!isFiltering(filter)} onPress={() => onFilter(NO_FILTER)}>Show all</Button>
     </search>

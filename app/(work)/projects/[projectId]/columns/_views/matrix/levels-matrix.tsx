@@ -1,110 +1,76 @@
 "use client";
 
-import { useVirtualizer } from "@tanstack/react-virtual";
-import { useEffect, useMemo, useRef } from "react";
-import type { SheetColumn, SheetLevel } from "#lib/contracts/columns-sheet.ts";
-import { columnWords, type Names } from "#app/(work)/projects/[projectId]/columns/_views/column-words.ts";
-import { MatrixCell } from "./matrix-cell.tsx";
-import { matrixOf } from "#app/(work)/projects/[projectId]/columns/_views/place-columns.ts";
-import { useMatrixKeys, type CellAt } from "./use-matrix-keys.ts";
+import { memo, useMemo } from "react";
+import type { SheetStore } from "../sheet/sheet-store.ts";
+import type { Names } from "../sheet/column-words.ts";
+import type { Toggle } from "../state/use-selection.ts";
+import { cellOf, columnsBetween, idAt, layMatrix, type CellAt } from "./lay-matrix.ts";
+import { MatrixHead, MatrixSide } from "./matrix-heads.tsx";
+import { MatrixRow } from "./matrix-row.tsx";
+import { useMatrixKeys } from "./use-matrix-keys.ts";
+import { HEAD_PX, useMatrixWindow } from "./use-matrix-window.ts";
 
 export type LevelsMatrixProps = {
-  readonly columns: readonly SheetColumn[];
-  readonly levels: readonly SheetLevel[];
+  readonly store: SheetStore;
   readonly names: Names;
-  readonly isShown: (column: SheetColumn) => boolean;
+  /** The columns that pass the filter: their levels and positions are laid out. */
+  readonly shownIds: readonly string[];
   readonly selected: ReadonlySet<string>;
-  readonly onToggle: (id: string, isRange: boolean) => void;
+  readonly onToggle: Toggle;
   readonly onToggleAll: (ids: readonly string[]) => void;
+  readonly onSelect: (ids: ReadonlySet<string>) => void;
   readonly onOpen: (id: string) => void;
 };
 
-const CELL_PX = 56;
-const HEAD_PX = 44;
-const SIDE_PX = 116;
-const HEAD = "absolute cursor-pointer truncate border-b border-r border-rule-soft bg-wash px-1 text-sm font-semibold hover:bg-accent-wash";
+const useLaidOut = (store: SheetStore, shownIds: readonly string[]) =>
+  useMemo(() => {
+    const columns = shownIds.flatMap((id) => store.get(id) ?? []);
+    const matrix = layMatrix(store.list(), columns, store.sheet.levels);
+    const idsOn = (levelId: string | undefined) => columns.filter(({ fromLevelId }) => fromLevelId === levelId).map(({ id }) => id);
+    const idsAt = (gridRef: string | undefined) => columns.filter((column) => column.gridRef === gridRef).map(({ id }) => id);
+    return { matrix, shown: new Set(shownIds), idsOn, idsAt };
+  }, [store, shownIds]);
 
 /** Levels down, grid positions across; only the cells in sight are drawn. */
-export function LevelsMatrix({ columns, levels, names, isShown, selected, onToggle, onToggleAll, onOpen }: LevelsMatrixProps) {
-  const matrix = useMemo(() => matrixOf(columns, levels), [columns, levels]);
-  const box = useRef<HTMLDivElement>(null);
-  const scroll = { getScrollElement: () => box.current, estimateSize: () => CELL_PX, overscan: 3 };
-  const down = useVirtualizer({ ...scroll, count: matrix.levels.length, paddingStart: HEAD_PX, scrollPaddingStart: HEAD_PX });
-  const across = useVirtualizer({ ...scroll, count: matrix.places.length, horizontal: true, paddingStart: SIDE_PX, scrollPaddingStart: SIDE_PX });
-  const columnAt = ({ row, place }: CellAt): SheetColumn | undefined => matrix.at(matrix.levels[row]?.id ?? "", matrix.places[place] ?? "");
-  const withColumn = (act: (id: string) => void) => (cell: CellAt) => {
-    const column = columnAt(cell);
-    if (column) act(column.id);
+export const LevelsMatrix = memo(function LevelsMatrix(props: LevelsMatrixProps) {
+  const { store, names, shownIds, selected, onToggle, onToggleAll, onSelect, onOpen } = props;
+  const { matrix, shown, idsOn, idsAt } = useLaidOut(store, shownIds);
+  const between = (fromId: string, toId: string): readonly string[] => {
+    const [from, to] = [fromId, toId].map((id) => store.get(id)).map((column) => (column ? cellOf(matrix, column) : null));
+    return from && to ? columnsBetween(matrix, from, to).filter((id) => shown.has(id)) : [toId];
   };
-  const wantsFocus = useRef(false);
-  const keys = useMatrixKeys({
-    rows: matrix.levels.length, places: matrix.places.length, onToggle: withColumn((id) => onToggle(id, false)), onOpen: withColumn(onOpen),
-    onShow: ({ row, place }) => {
-      wantsFocus.current = true;
-      down.scrollToIndex(row);
-      across.scrollToIndex(place);
-    },
+  const toggle = (id: string, isRange: boolean): void => onToggle(id, isRange, between);
+  const selectLevel = (row: number): void => onToggleAll(idsOn(matrix.levels[row]?.id));
+  const selectPlace = (place: number): void => onToggleAll(idsAt(matrix.places[place]));
+  const keys = useMatrixKeys(matrix, {
+    onShow: (cell) => view.bringInSight(cell), onToggle: toggle, onOpen, onLevel: selectLevel, onPlace: selectPlace,
+    onAll: () => onSelect(new Set(shownIds)), onNone: () => onSelect(new Set()),
   });
-  useEffect(() => {
-    if (!wantsFocus.current) return;
-    const target = box.current?.querySelector<HTMLElement>("[role=gridcell][tabindex='0']");
-    if (target) wantsFocus.current = false;
-    target?.focus({ preventScroll: true });
-  });
-  const shownIds = (kept: (column: SheetColumn) => boolean): string[] => columns.filter((column) => isShown(column) && kept(column)).map(({ id }) => id);
+  const view = useMatrixWindow(matrix, keys.cell);
+  const places = view.across.getVirtualItems();
+  const press = (cell: CellAt, isRange: boolean): void => {
+    keys.setCell(cell);
+    const id = idAt(matrix, cell);
+    if (id !== null) toggle(id, isRange);
+  };
   return (
     <div
-      ref={box} role="grid" aria-label="Levels and columns" aria-rowcount={matrix.levels.length + 1} aria-colcount={matrix.places.length + 1} aria-multiselectable
-      onKeyDown={keys.onKeyDown} className="max-h-[70dvh] overflow-auto border-2 border-ink bg-sheet"
+      ref={view.box} role="grid" aria-label="Levels and columns" aria-rowcount={matrix.levels.length + 1} aria-colcount={matrix.places.length + 1} aria-multiselectable
+      onKeyDown={keys.onKeyDown} className="max-h-[70dvh] select-none overflow-auto border-2 border-ink bg-sheet"
     >
-      <div role="presentation" className="relative" style={{ height: down.getTotalSize(), width: across.getTotalSize() }}>
+      <div role="presentation" className="relative" style={{ height: view.down.getTotalSize(), width: view.across.getTotalSize() }}>
         <div role="row" aria-rowindex={1} className="sticky top-0 z-20" style={{ height: HEAD_PX }}>
-          <span role="columnheader" className="sticky left-0 z-10 block h-full border-b border-r border-rule-soft bg-wash px-2 py-2 text-sm" style={{ width: SIDE_PX }}>Level</span>
-          {across.getVirtualItems().map(({ index, start }) => (
-            <span key={index} role="columnheader" aria-colindex={index + 2} className="contents">
-              <button
-                type="button" tabIndex={-1} title={`Select every shown column at ${matrix.places[index] ?? ""}`} className={`${HEAD} top-0`} style={{ left: start, width: CELL_PX, height: HEAD_PX }}
-                onClick={() => onToggleAll(shownIds(({ gridRef }) => gridRef === matrix.places[index]))}
-              >
-                {matrix.places[index]}
-              </button>
-            </span>
-          ))}
+          <MatrixHead places={places} names={matrix.places} onSelect={selectPlace} />
         </div>
-        {down.getVirtualItems().map(({ index: row, start: top }) => {
-          const level = matrix.levels[row];
-          return (
-            <div key={row} role="row" aria-rowindex={row + 2} className="absolute left-0" style={{ top, height: CELL_PX, width: across.getTotalSize() }}>
-              <span role="rowheader" aria-colindex={1} className="sticky left-0 z-10 block h-full" style={{ width: SIDE_PX }}>
-                <button
-                  type="button" tabIndex={-1} title={`Select every shown column on ${level?.name ?? ""}`} className={`${HEAD} inset-0 px-2 text-left`}
-                  onClick={() => onToggleAll(shownIds(({ fromLevelId }) => fromLevelId === level?.id))}
-                >
-                  {level?.name}
-                </button>
-              </span>
-              {across.getVirtualItems().map(({ index: place, start: left }) => {
-                const column = columnAt({ row, place });
-                const isHere = keys.cell.row === row && keys.cell.place === place;
-                const isSelected = column !== undefined && selected.has(column.id);
-                return (
-                  <div
-                    key={place} role="gridcell" aria-colindex={place + 2} tabIndex={isHere ? 0 : -1} {...(column ? { "aria-selected": isSelected } : {})}
-                    className="absolute top-0 cursor-pointer border-b border-r border-rule-soft focus-visible:z-10"
-                    style={{ left, width: CELL_PX, height: CELL_PX }}
-                    onClick={(event) => { keys.setCell({ row, place }); if (column) onToggle(column.id, event.shiftKey); }}
-                    onDoubleClick={() => { if (column) onOpen(column.id); }}
-                  >
-                    {column
-                      ? <MatrixCell column={column} words={columnWords(column, names)} isFaint={!isShown(column)} isSelected={isSelected} />
-                      : <span className="sr-only">no column</span>}
-                  </div>
-                );
-              })}
-            </div>
-          );
-        })}
+        {view.down.getVirtualItems().map(({ index: row, start }) => (
+          <MatrixRow
+            key={row} row={row} top={start} width={view.across.getTotalSize()} places={places} matrix={matrix} store={store} names={names} shown={shown} selected={selected}
+            tabStop={keys.cell.row === row ? keys.cell.place : null} onPress={press} onOpen={onOpen}
+          >
+            <MatrixSide name={matrix.levels[row]?.name ?? ""} onSelect={() => selectLevel(row)} />
+          </MatrixRow>
+        ))}
       </div>
     </div>
   );
-}
+});

@@ -1,22 +1,29 @@
 "use client";
 
-import { useRef, useState } from "react";
-import { rangeOf, toggleAll } from "#app/(work)/projects/[projectId]/columns/_views/place-columns.ts";
+import { useCallback, useRef, useState } from "react";
+import { rangeOf, toggleAll } from "../sheet/select-columns.ts";
 
-/** Which columns are selected; `inOrder` is the order in which shift selects from one to another. */
+export type Toggle = (id: string, isRange: boolean, between?: (from: string, to: string) => readonly string[]) => void;
+
+/** Which columns are selected; `inOrder` is the order in which shift selects from one to another, unless a view has its own. */
 export function useSelection(inOrder: readonly string[]) {
   const [selected, setSelected] = useState<ReadonlySet<string>>(new Set());
   const [last, setLast] = useState<ReadonlySet<string>>(new Set());
   const anchor = useRef<string | null>(null);
-  const toggle = (id: string, isRange: boolean): void => {
+  const toggle = useCallback<Toggle>((id, isRange, between) => {
     const from = anchor.current;
-    if (isRange && from !== null) setSelected((before) => new Set([...before, ...rangeOf(inOrder, from, id)]));
-    else setSelected((before) => toggleAll(before, [id]));
-    anchor.current = id;
-  };
-  const clear = (): void => {
+    if (!isRange || from === null) {
+      anchor.current = id;
+      setSelected((before) => toggleAll(before, [id]));
+      return;
+    }
+    const ids = between ? between(from, id) : rangeOf(inOrder, from, id);
+    setSelected((before) => new Set([...before, ...ids]));
+  }, [inOrder]);
+  const toggleMany = useCallback((ids: readonly string[]) => setSelected((before) => toggleAll(before, ids)), []);
+  const clear = useCallback(() => {
     if (selected.size > 0) setLast(selected);
     setSelected(new Set());
-  };
-  return { selected, setSelected, toggle, toggleMany: (ids: readonly string[]) => setSelected((before) => toggleAll(before, ids)), clear, last };
+  }, [selected]);
+  return { selected, setSelected, toggle, toggleMany, clear, last };
 }

@@ -2,7 +2,7 @@
 
 import { useSearchParams } from "next/navigation";
 import { useMemo } from "react";
-import { readShown, writeShown, type Shown } from "#app/(work)/projects/[projectId]/columns/_views/column-filter.ts";
+import { readShown, writeShown, type Shown } from "../sheet/column-filter.ts";
 
 /** What the address says is shown. Changing a filter rewrites the address; changing view or level can be gone back from. */
 export function useShown(): { readonly shown: Shown; readonly show: (next: Shown) => void } {

@@ -26,8 +26,14 @@ function passesStage(done: number, filter: StageFilter): boolean {
   return !STAGES.some((stage) => `not:${stage}` === filter && hasDone(done, stage));
 }
 
-/** Spaces and case do not matter to somebody who looks for b4. */
-const plain = (text: string): string => text.replace(/\s/g, "").toUpperCase();
+/** Somebody who looks for b4 means B/4; case, spaces and strokes do not matter. */
+const plain = (text: string): string => text.replace(/[\s/\\-]/g, "").toUpperCase();
+
+/** One of several references, as typed with commas between. */
+function isLookedFor(gridRef: string, text: string): boolean {
+  const wanted = text.split(/[,;]/).map(plain).filter((part) => part !== "");
+  return wanted.length === 0 || wanted.some((part) => plain(gridRef).includes(part));
+}
 
 export function passes(column: SheetColumn, filter: ColumnFilter): boolean {
   return (
@@ -35,12 +41,15 @@ export function passes(column: SheetColumn, filter: ColumnFilter): boolean {
     (filter.markId === "" || column.markId === filter.markId) &&
     (filter.gridLineId === "" || column.gridXId === filter.gridLineId || column.gridYId === filter.gridLineId) &&
     (!filter.flagged || column.flagged) &&
-    (filter.text === "" || plain(column.gridRef).includes(plain(filter.text)))
+    isLookedFor(column.gridRef, filter.text)
   );
 }
 
 export const isFiltering = (filter: ColumnFilter): boolean =>
   filter.stage !== "" || filter.markId !== "" || filter.gridLineId !== "" || filter.flagged || filter.text !== "";
+
+/** Stands in the address for all levels at once. */
+export const EVERY_LEVEL = "every";
 
 export const VIEWS = ["plan", "levels", "list"] as const;
 export type View = (typeof VIEWS)[number];
