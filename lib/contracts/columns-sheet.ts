@@ -20,8 +20,11 @@ export type SheetColumn = {
   readonly flagged: boolean; readonly formHeightMm: number | null; readonly headedBy: "slab" | "beam";
 };
 
+/** JSON with backticks for quotes, which a page can carry without escaping each of them twice; backticks of its own are written as escapes. */
+export const quoteByBacktick = (json: string): string => json.replaceAll("`", "\\u0060").replaceAll("\"", "`");
+
 export function readSheetRows({ rowsJson, levels, gridLines, marks }: Pick<ColumnsSheet, "rowsJson" | "levels" | "gridLines" | "marks">): SheetColumn[] {
-  const rows: readonly SheetRow[] = JSON.parse(rowsJson);
+  const rows: readonly SheetRow[] = JSON.parse(rowsJson.replaceAll("`", "\""));
   const idAt = (list: readonly { id: string }[], place: number): string => list[place]?.id ?? "";
   const lineAt = (place: number | null): string | null => (place === null ? null : (gridLines[place]?.id ?? null));
   return rows.map((row) => ({
@@ -43,7 +46,7 @@ export type ColumnsSheet = {
   /** The last number of the project that this sheet already holds; the live feed goes on from it. */
   readonly seq: number;
   readonly levels: readonly SheetLevel[]; readonly gridLines: readonly SheetGridLine[]; readonly marks: readonly SheetMark[];
-  /** JSON of SheetRow[]; kept as text because it crosses to the phone as it leaves the database. */
+  /** JSON of SheetRow[], quoted by backticks; kept as text because it crosses to the phone as it leaves the database. */
   readonly rowsJson: string;
 };
 

@@ -1,4 +1,5 @@
 import "server-only";
+import { quoteByBacktick } from "#lib/contracts/columns-sheet.ts";
 import type { Prisma } from "#prisma/generated/client.ts";
 import type { ProjectScope } from "../gate/scope.ts";
 
@@ -25,7 +26,7 @@ export async function sheetRowsJson(scope: ProjectScope, { levels, gridLines, ma
       left join line_place x on x.id = col.grid_x_id
       left join line_place y on y.id = col.grid_y_id
     where col.company_id = ${scope.companyId}::uuid and col.project_id = ${scope.projectId}::uuid and col.removed_at is null`;
-  return rows[0]?.rows ?? "[]";
+  return quoteByBacktick(rows[0]?.rows ?? "[]");
 }
 
 export const findColumn = (scope: ProjectScope, columnId: string) =>

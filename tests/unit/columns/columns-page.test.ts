@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { SheetColumn, SheetLevel } from "#lib/contracts/columns-sheet.ts";
+import { quoteByBacktick, readSheetRows, type SheetColumn, type SheetLevel } from "#lib/contracts/columns-sheet.ts";
 import { NO_FILTER, passes, readShown, writeShown, type ColumnFilter } from "#app/(work)/projects/[projectId]/columns/_views/sheet/column-filter.ts";
 import { placeColumns } from "#app/(work)/projects/[projectId]/columns/_views/plan/place-columns.ts";
 import { SheetStore } from "#app/(work)/projects/[projectId]/columns/_views/sheet/sheet-store.ts";
@@ -61,6 +61,13 @@ describe("placing columns", () => {
     expect(placeColumns([column], lines, () => false).placed[0]).not.toBe(first);
     expect(placeColumns([{ ...column, done: 1 }], lines, () => true).placed[0]).not.toBe(first);
   });
+});
+
+it("carries quotes, backslashes and backticks of its own through the page", () => {
+  const ref = 'A`1" \\ `';
+  const json = JSON.stringify([["id-1", ref, 0, null, null, 0, 1, 0, 420, 310, 0, 0, null, 0]]);
+  const lists = { marks: [{ id: "m", name: "C1", shape: "rectangle", widthMm: 420, depthMm: 310 }], levels: [aLevel("l1", 0), aLevel("l2", 3400)], gridLines: [] };
+  expect(readSheetRows({ ...lists, rowsJson: quoteByBacktick(json) })[0]?.gridRef).toBe(ref);
 });
 
 describe("the sheet on the screen", () => {

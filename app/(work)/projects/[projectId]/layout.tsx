@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import type { ReactNode } from "react";
+import { cache, type ReactNode } from "react";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { getProject } from "#lib/server/projects/get-set-up.ts";
 import { NavBar } from "#app/_ui/page/nav-bar.tsx";
@@ -12,8 +12,9 @@ import { Refused } from "../../refused.tsx";
 
 type Props = { readonly params: Promise<{ projectId: string }>; readonly children: ReactNode };
 
-const readProject = async (params: Props["params"]) =>
-  getProject(await currentCaller(), { projectId: (await params).projectId });
+/** Once for a request, though title and page both ask. */
+const projectOf = cache(async (projectId: string) => getProject(await currentCaller(), { projectId }));
+const readProject = async (params: Props["params"]) => projectOf((await params).projectId);
 
 export async function generateMetadata({ params }: Pick<Props, "params">): Promise<Metadata> {
   const project = await readProject(params);
