@@ -2,6 +2,7 @@ import "server-only";
 import type { NextAuthOptions } from "next-auth";
 import { getServerSession } from "next-auth/next";
 import Credentials from "next-auth/providers/credentials";
+import { cache } from "react";
 import { env } from "../platform/env.ts";
 import type { Caller } from "./caller.ts";
 
@@ -48,8 +49,8 @@ export function sessionOptions(signIn: SignIn): NextAuthOptions {
   };
 }
 
-/** Who the request claims to be; the gate checks it. */
-export async function currentCaller(): Promise<Caller | null> {
+/** Who the request claims to be, unsealed once for each request; the gate checks it. */
+export const currentCaller = cache(async (): Promise<Caller | null> => {
   const session = await getServerSession(sessionOptions(() => Promise.reject(new Error("not at the door"))));
   return callerOf((session as { caller?: Claims } | null)?.caller);
-}
+});

@@ -17,9 +17,8 @@ export const dynamic = "force-dynamic";
 
 export default async function ColumnsPage({ params }: { readonly params: Promise<{ projectId: string }> }) {
   const { projectId } = await params;
-  const account = await ownAccount();
+  const [account, sheet] = await Promise.all([ownAccount(), getColumnsSheet(await currentCaller(), { projectId })]);
   if (!account.ok) return <Refused failure={account.failure} />;
-  const sheet = await getColumnsSheet(await currentCaller(), { projectId });
   if (!sheet.ok) return <Refused failure={sheet.failure} />;
   const { id, name, role } = account.value;
   const { rowsJson, levels } = sheet.value;
