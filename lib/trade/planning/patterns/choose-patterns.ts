@@ -2,10 +2,11 @@ import { type Asking, askFor, isTimeUp } from "#lib/kernel/linear-model.ts";
 import { commonDivisor } from "./common-divisor.ts";
 import { addPattern, type CuttingProblem, type Pattern, type PatternPool, roundUp, wholeOrder } from "./cutting-problem.ts";
 import { type Choice, dive, isClosed, offer, type Search } from "./dive.ts";
-import { generatePatterns } from "./generate-patterns.ts";
+import { addNearlyPaying, generatePatterns } from "./generate-patterns.ts";
 import { patternMaster } from "./pattern-master.ts";
 
 const MOST_DETOURS = 40;
+const NEARLY = 0.01;
 const LOOK = { nodeLimit: 400, timeShareMs: 2_500 };
 
 /** `materialBound`: what the material alone must cost, before it is known how it can be cut. */
@@ -32,6 +33,7 @@ export function* choosePatterns<P extends Pattern>(search: Search<P>): Asking<vo
   yield* wholeNumbers(search);
   for (let detours = 0; detours <= MOST_DETOURS && !isClosed(search) && !(yield* isTimeUp()); detours += 1) {
     yield* dive(search, whole, [], detours);
+    if (detours === 0 && !isClosed(search)) addNearlyPaying(search.problem, search.pool, whole, relaxed.prices, NEARLY);
     if (detours === 0 || detours === 2) yield* wholeNumbers(search);
   }
 }

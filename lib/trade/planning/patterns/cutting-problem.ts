@@ -8,7 +8,8 @@ export type Residue = { readonly demand: readonly number[]; readonly supply: rea
 
 /** Patterns worth more than their stock at the prices given. No pattern at all is worth more than `ratio` times its stock; Infinity when that is not known. */
 export type Offer<P> = { readonly patterns: readonly P[]; readonly ratio: number };
-export type Prices = { readonly ofType: readonly number[]; readonly ofStock: readonly number[] };
+/** `ease`: patterns worth this share less than their stock are welcome too. */
+export type Prices = { readonly ofType: readonly number[]; readonly ofStock: readonly number[]; readonly ease: number };
 
 /** Cutting in one dimension or two: only how a piece can be cut differs, and that is behind `price` and `firstFit`. */
 export type CuttingProblem<P extends Pattern> = {

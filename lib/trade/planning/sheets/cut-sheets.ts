@@ -4,12 +4,13 @@ import { choosePatterns, startSearch } from "../patterns/choose-patterns.ts";
 import { isClosed } from "../patterns/dive.ts";
 import { sheetAreaBound } from "./sheet-area-bound.ts";
 import { checkSheetOrder, type SheetOrder, type SheetPlan } from "./sheet-order.ts";
-import { sheetCutting } from "./sheet-patterns.ts";
+import { fullestSheets, sheetCutting } from "./sheet-patterns.ts";
 import { sheetPlan } from "./sheet-plan.ts";
 import { sheetProblem } from "./sheet-problem.ts";
-import { tightBlocks } from "./tight-blocks.ts";
+import { tightBlocks } from "./filling/tight-blocks.ts";
 
 const MOST_BLOCKS = 20_000;
+const MOST_FULL = 400;
 
 /** Panels from sheets at least cost, offcuts on the rack among them. */
 export function* cutSheets(order: SheetOrder): Asking<Result<SheetPlan>> {
@@ -20,7 +21,7 @@ export function* cutSheets(order: SheetOrder): Asking<Result<SheetPlan>> {
   const fitted = startSearch(sheetCutting(problem, []), [], areaBound);
   if (isClosed(fitted)) return ok(sheetPlan(order, problem, fitted, areaBound));
   const blocks = yield* tightBlocks(problem, MOST_BLOCKS);
-  const search = startSearch(sheetCutting(problem, blocks), [], areaBound);
+  const search = startSearch(sheetCutting(problem, blocks), fullestSheets(problem, blocks, MOST_FULL), areaBound);
   yield* choosePatterns(search);
   if (search.cost === Infinity) return brokenRule("sheets-run-out", { parts: problem.demand.reduce((sum, count) => sum + count, 0) });
   return ok(sheetPlan(order, problem, search, areaBound));

@@ -3,10 +3,12 @@ import type { SheetProblem } from "./sheet-problem.ts";
 /**
  * The cheapest mix of whole sheets whose area, kerfs counted, holds all parts. Limited sheets are taken as parts of a
  * sheet, cheapest area first, which can only be less; unlimited ones of at most three kinds are counted whole.
+ * A sheet too small for every part counts for nothing.
  */
 export function sheetAreaBound(problem: SheetProblem): number {
   const wanted = problem.areas.reduce((sum, area, type) => sum + area * (problem.demand[type] ?? 0), 0);
-  const kinds = problem.stock.map((stock) => ({ area: stock.w * stock.h, cost: stock.cost, supply: stock.supply }));
+  const usable = problem.stock.filter((stock) => problem.shapes.some((shape) => shape.w <= stock.w && shape.h <= stock.h));
+  const kinds = usable.map((stock) => ({ area: stock.w * stock.h, cost: stock.cost, supply: stock.supply }));
   const byPrice = [...kinds].sort((a, b) => a.cost / a.area - b.cost / b.area);
   const open = byPrice.filter((kind) => kind.supply === null);
   if (open.length !== kinds.length || open.length > 3) return inParts(byPrice, wanted);

@@ -1,13 +1,20 @@
 import type { CuttingProblem, Offer, Prices, Residue } from "../patterns/cutting-problem.ts";
 import { guillotineFit, shapesByType, sheetPattern } from "./guillotine-fit.ts";
-import { keepOnly, type Piece, within } from "./piece.ts";
-import { type RasterGrid, rasterFilling, rasterGrid } from "./raster-filling.ts";
+import { keepOnly, type Piece, within } from "./filling/piece.ts";
+import { type RasterGrid, rasterFilling, rasterGrid } from "./filling/raster-filling.ts";
 import type { SheetPattern, SheetProblem } from "./sheet-problem.ts";
-import { fillRests } from "./slots.ts";
-import { stripFilling, uprightFilling } from "./strip-filling.ts";
-import { type Block, blockPiece } from "./tight-blocks.ts";
+import { fillRests } from "./filling/slots.ts";
+import { stripFilling, uprightFilling } from "./filling/strip-filling.ts";
+import { pricedBlocks } from "./filling/priced-blocks.ts";
+import { type Block, blockPiece } from "./filling/tight-blocks.ts";
 
 const NEW_BLOCKS_PER_STOCK = 12;
+const NEARLY_PAYING_PER_STOCK = 2_000;
+// A block may fall this much short of its sheet's price before its rests are filled.
+const REFILL = 0.12;
+const FULL = 0.95;
+const QUICK_THEN_THOROUGH = [250, 1000];
+const NEW_RASTERS_PER_STOCK = 8;
 const TOLERANCE = 1e-7;
 // More than this takes too long for one look at prices.
 const MOST_RASTER_WORK = 12_000_000;
@@ -18,28 +25,48 @@ type Pricing = (residue: Residue, prices: Prices) => Offer<SheetPattern>;
 export function sheetCutting(problem: SheetProblem, blocks: readonly Block[]): CuttingProblem<SheetPattern> {
   const [w, h] = [Math.max(0, ...problem.stock.map((stock) => stock.w)), Math.max(0, ...problem.stock.map((stock) => stock.h))];
   const grid = rasterGrid(problem.shapes, problem.demand, w, h);
-  const raster = grid.work <= MOST_RASTER_WORK ? [limitedRaster(problem, grid), freeRaster(problem, grid)] : [];
+  const priced = QUICK_THEN_THOROUGH.map((most) => fromBlocks(problem, (residue, prices) => pricedBlocks(problem, residue, prices, blockLimits(problem, prices, most))));
+  const further = grid.work <= MOST_RASTER_WORK ? [limitedRaster(problem, grid), freeRaster(problem, grid)] : priced;
   return {
     demand: problem.demand,
     stock: problem.stock,
-    price: [fromBlocks(problem, blocks), fromStrips(problem), ...raster],
+    price: [fromBlocks(problem, () => blocks), fromStrips(problem), ...further],
     firstFit: (residue) => guillotineFit(problem, residue),
   };
 }
 
-function fromBlocks(problem: SheetProblem, blocks: readonly Block[]): Pricing {
+const blockLimits = (problem: SheetProblem, prices: Prices, mostPerLevel: number) => ({
+  mostPerLevel,
+  opening: 0.025,
+  leastDensity: 0.96 * Math.min(...problem.stock.map((stock, index) => (prices.ofStock[index] ?? 0) / (stock.w * stock.h))),
+});
+
+function fromBlocks(problem: SheetProblem, blocksAt: (residue: Residue, prices: Prices) => readonly Block[]): Pricing {
   return (residue, prices) => {
+    const blocks = blocksAt(residue, prices);
     const worth = blocks.map((block) => (block.counts.every(([type, copies]) => copies <= (residue.demand[type] ?? 0)) ? block.counts.reduce((sum, [type, copies]) => sum + copies * (prices.ofType[type] ?? 0), 0) : 0));
     const patterns = openStock(problem, residue).flatMap((stock) => {
       const { w, h } = problem.stock[stock] ?? { w: 0, h: 0 };
       return blocks
-        .flatMap((block, index) => (block.w <= w && block.h <= h && (worth[index] ?? 0) > 0 ? [index] : []))
+        .flatMap((block, index) => (block.w <= w && block.h <= h && (worth[index] ?? 0) > (1 - REFILL) * floorOf(problem, prices, stock) ? [index] : []))
         .sort((a, b) => (worth[b] ?? 0) - (worth[a] ?? 0))
-        .slice(0, NEW_BLOCKS_PER_STOCK)
+        .slice(0, prices.ease > 0 ? NEARLY_PAYING_PER_STOCK : NEW_BLOCKS_PER_STOCK)
         .flatMap((index) => { const block = blocks[index]; return block ? finished(problem, residue, prices, stock, blockPiece(block)) : []; });
     });
     return { patterns, ratio: Infinity };
   };
+}
+
+/** The fullest sheets the blocks make, whatever the prices. */
+export function fullestSheets(problem: SheetProblem, blocks: readonly Block[], most: number): SheetPattern[] {
+  const all = { demand: problem.demand, supply: problem.stock.map((stock) => stock.supply), cost: 0 };
+  const byArea = { ofType: problem.areas, ofStock: problem.stock.map(() => 0), ease: 0 };
+  return problem.stock.flatMap(({ w, h }, stock) =>
+    blocks
+      .filter((block) => block.w <= w && block.h <= h && block.used > FULL * w * h)
+      .sort((a, b) => b.used - a.used)
+      .slice(0, most)
+      .flatMap((block) => finished(problem, all, byArea, stock, blockPiece(block))));
 }
 
 function fromStrips(problem: SheetProblem): Pricing {
@@ -74,8 +101,7 @@ function freeRaster(problem: SheetProblem, grid: RasterGrid): Pricing {
 function rasterPatterns(problem: SheetProblem, residue: Residue, prices: Prices, filling: ReturnType<typeof rasterFilling>): SheetPattern[] {
   return openStock(problem, residue).flatMap((stock) => {
     const { w, h } = problem.stock[stock] ?? { w: 0, h: 0 };
-    const best = filling(w, h);
-    return best.value > floorOf(problem, prices, stock) ? finished(problem, residue, prices, stock, best.piece(w, h)) : [];
+    return filling(w, h).pieces(floorOf(problem, prices, stock), NEW_RASTERS_PER_STOCK).flatMap((piece) => finished(problem, residue, prices, stock, piece));
   });
 }
 
@@ -93,5 +119,5 @@ function finished(problem: SheetProblem, residue: Residue, prices: Prices, stock
 }
 
 const density = (problem: SheetProblem, prices: Prices, type: number): number => (prices.ofType[type] ?? 0) / (problem.areas[type] ?? 1);
-const floorOf = (problem: SheetProblem, prices: Prices, stock: number): number => (prices.ofStock[stock] ?? 0) + TOLERANCE * Math.max(1, problem.stock[stock]?.cost ?? 0);
+const floorOf = (problem: SheetProblem, prices: Prices, stock: number): number => (prices.ofStock[stock] ?? 0) * (1 - prices.ease) + TOLERANCE * Math.max(1, problem.stock[stock]?.cost ?? 0);
 const openStock = (problem: SheetProblem, residue: Residue): number[] => problem.stock.flatMap((_, index) => (residue.supply[index] === 0 ? [] : [index]));

@@ -1,5 +1,5 @@
 import type { Search } from "../patterns/dive.ts";
-import { keepOnly, type Piece } from "./piece.ts";
+import { keepOnly, type Piece } from "./filling/piece.ts";
 import type { Offcut, Place, PlacedPart, SheetCut, SheetLayout, SheetOrder, SheetPlan } from "./sheet-order.ts";
 import type { SheetPattern, SheetProblem } from "./sheet-problem.ts";
 
@@ -33,12 +33,12 @@ function layOut(order: SheetOrder, problem: SheetProblem, stock: number, piece: 
   return { sheetId: sheet.id, count: 1, ...draft };
 }
 
-/** The four rough edges: the saw runs on the far side of the near edges, so that `trim` is lost with the kerf in it. */
+/** The four rough edges. At the near ones the kerf lies within the trim; where it is wider, the saw overhangs the edge. */
 function trimCuts(kerf: number, w: number, h: number, trim: number): SheetCut[] {
   return [
-    { dir: "down", at: Math.max(0, trim - kerf), piece: { x: 0, y: 0, w, h } },
+    { dir: "down", at: trim - kerf, piece: { x: 0, y: 0, w, h } },
     { dir: "down", at: w - trim, piece: { x: trim, y: 0, w: w - trim, h } },
-    { dir: "across", at: Math.max(0, trim - kerf), piece: { x: trim, y: 0, w: w - 2 * trim, h } },
+    { dir: "across", at: trim - kerf, piece: { x: trim, y: 0, w: w - 2 * trim, h } },
     { dir: "across", at: h - trim, piece: { x: trim, y: trim, w: w - 2 * trim, h: h - trim } },
   ];
 }

@@ -1,7 +1,7 @@
 import { groupBy } from "#lib/kernel/group-by.ts";
 import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import type { Pattern } from "../patterns/cutting-problem.ts";
-import type { Piece, Shape } from "./piece.ts";
+import type { Piece, Shape } from "./filling/piece.ts";
 import type { SheetOrder } from "./sheet-order.ts";
 
 export type SheetPattern = Pattern & { readonly piece: Piece };

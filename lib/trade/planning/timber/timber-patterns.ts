@@ -29,7 +29,7 @@ export function plainPatterns(problem: TimberProblem): Pattern[] {
 
 function betterPatterns(problem: TimberProblem, residue: Residue, prices: Prices, fill: typeof fillings): Pattern[] {
   const items = problem.lengths.map((size, length) => ({ size, value: prices.ofType[length] ?? 0, most: residue.demand[length] ?? 0 }));
-  const open = problem.stock.flatMap((stock, index) => (residue.supply[index] === 0 ? [] : [{ stock, index, floor: (prices.ofStock[index] ?? 0) + TOLERANCE * Math.max(1, stock.cost) }]));
+  const open = problem.stock.flatMap((stock, index) => (residue.supply[index] === 0 ? [] : [{ stock, index, floor: (prices.ofStock[index] ?? 0) * (1 - prices.ease) + TOLERANCE * Math.max(1, stock.cost) }]));
   const found = fill(items, open.map(({ stock }) => stock.room), open.map(({ floor }) => floor));
   return open.flatMap(({ stock, index, floor }) =>
     found

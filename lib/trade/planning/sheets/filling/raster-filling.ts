@@ -1,5 +1,5 @@
-import type { Shape } from "./piece.ts";
 import { partPiece, join, type Piece, rest, within } from "./piece.ts";
+import type { Shape } from "./piece.ts";
 
 /** Lengths that sums of parts can reach, and for every length the number of the largest such not above it. */
 type Raster = { readonly points: Int32Array; readonly floor: Int32Array };
@@ -35,7 +35,8 @@ function raster(sizes: readonly (readonly [size: number, copies: number])[], roo
   return { points: Int32Array.from(points), floor };
 }
 
-export type RasterFilling = { readonly value: number; readonly piece: (w: number, h: number) => Piece };
+/** `pieces`: the best filling and, by other first cuts, some more worth more than the floor. */
+export type RasterFilling = { readonly value: number; readonly pieces: (floor: number, most: number) => Piece[] };
 
 /**
  * The most valuable filling of every raster rectangle by guillotine cuts: a part in the corner, or the two best fillings
@@ -51,7 +52,8 @@ export function rasterFilling(grid: RasterGrid, values: readonly number[], limit
   }
   return (w, h) => {
     const at = (xs.floor[w] ?? 0) * ys.points.length + (ys.floor[h] ?? 0);
-    return { value: tables.value[at] ?? 0, piece: (width, height) => within(pieceAt(grid, tables, at), width, height) };
+    const value = tables.value[at] ?? 0;
+    return { value, pieces: (floor, most) => (value > floor ? [pieceAt(grid, tables, at), ...otherFirstCuts(grid, tables, at, floor, most)].map((piece) => within(piece, w, h)) : []) };
   };
 }
 
@@ -116,6 +118,21 @@ function take({ value, choice, counts, types }: Tables, at: number, near: number
   value[at] = worth;
   choice[at] = code;
   return worth;
+}
+
+function otherFirstCuts(grid: RasterGrid, tables: Tables, at: number, floor: number, most: number): Piece[] {
+  const { xs, ys } = grid;
+  const rows = ys.points.length;
+  const [i, j] = [Math.floor(at / rows), at % rows];
+  const [x, y] = [xs.points[i] ?? 0, ys.points[j] ?? 0];
+  const downs = Array.from(xs.points.subarray(1, i)).filter((cut) => 2 * cut <= x).map((cut) => ({ dir: "down" as const, near: (xs.floor[cut] ?? 0) * rows + j, far: (xs.floor[x - cut] ?? 0) * rows + j }));
+  const acrosses = Array.from(ys.points.subarray(1, j)).filter((cut) => 2 * cut <= y).map((cut) => ({ dir: "across" as const, near: i * rows + (ys.floor[cut] ?? 0), far: i * rows + (ys.floor[y - cut] ?? 0) }));
+  const worth = ({ near, far }: { near: number; far: number }) => (tables.value[near] ?? 0) + (tables.value[far] ?? 0);
+  return [...downs, ...acrosses]
+    .filter((cut) => worth(cut) > floor)
+    .sort((a, b) => worth(b) - worth(a))
+    .slice(0, most)
+    .map(({ dir, near, far }) => join(dir, pieceAt(grid, tables, near), pieceAt(grid, tables, far)));
 }
 
 function pieceAt(grid: RasterGrid, tables: Tables, at: number): Piece {

@@ -1,5 +1,5 @@
-import type { Shape } from "./piece.ts";
 import { type Piece, rest } from "./piece.ts";
+import type { Shape } from "./piece.ts";
 
 /** A piece being filled: open, a part, or cut in two. */
 export type Slot = { readonly w: number; readonly h: number; filled: null | Shape | { readonly dir: "down" | "across"; readonly near: Slot; readonly far: Slot } };

@@ -1,6 +1,7 @@
 /** A part one way round, grown by a kerf. */
 export type Shape = { readonly type: number; readonly turned: boolean; readonly w: number; readonly h: number };
 
+
 /** A sheet or what a cut makes of it, in lengths grown by one kerf: a part, a rest, or cut once more. */
 export type Piece =
   | { readonly kind: "rest"; readonly w: number; readonly h: number }

@@ -1,15 +1,16 @@
-import type { Shape } from "./piece.ts";
 import { type Asking, isTimeUp } from "#lib/kernel/linear-model.ts";
 import { join, partPiece, type Piece } from "./piece.ts";
-import type { SheetProblem } from "./sheet-problem.ts";
+import type { Shape } from "./piece.ts";
+import type { SheetProblem } from "../sheet-problem.ts";
 
 /** Parts joined to a rectangle with hardly any waste. */
 export type Block = { readonly w: number; readonly h: number; readonly used: number; readonly counts: readonly (readonly [type: number, copies: number])[]; readonly made: Shape | { readonly dir: "down" | "across"; readonly near: Block; readonly far: Block } };
 
 type Heap = { readonly blocks: Block[]; readonly seen: Set<string>; readonly byWidth: Map<number, Block[]>; readonly byHeight: Map<number, Block[]> };
 
-const WASTE_STEPS = [0.002, 0.004, 0.008, 0.015, 0.03, 0.06, 0.1];
+const WASTE_STEPS = [0.0005, 0.001, 0.0015, 0.002, 0.003, 0.004, 0.005, 0.006, 0.008, 0.011, 0.015, 0.022, 0.03, 0.045, 0.06, 0.1];
 const PAUSE_EVERY = 500;
+const WINDOW_PER_SHARE = 2;
 
 /**
  * Joins what matches (Wang 1983): two blocks side by side or one over the other as long as the waste stays within a share
@@ -43,7 +44,7 @@ function* blocksWithin(problem: SheetProblem, share: number, most: number): Aski
 
 function joinAll(problem: SheetProblem, heap: Heap, block: Block, dir: "down" | "across", share: number, most: number): void {
   const [side, by] = dir === "down" ? [block.h, heap.byHeight] : [block.w, heap.byWidth];
-  const opening = Math.ceil(side * 2 * share);
+  const opening = Math.ceil(side * WINDOW_PER_SHARE * share);
   for (let other = Math.max(1, side - opening); other <= side + opening; other += 1) {
     for (const partner of by.get(other) ?? []) {
       if (heap.blocks.length >= most) return;
@@ -62,7 +63,7 @@ function joinedBlock(problem: SheetProblem, near: Block, far: Block, dir: "down"
   return counts && { w, h, used, counts, made: { dir, near, far } };
 }
 
-function addedCounts(a: Block["counts"], b: Block["counts"], demand: readonly number[]): Block["counts"] | null {
+export function addedCounts(a: Block["counts"], b: Block["counts"], demand: readonly number[]): Block["counts"] | null {
   const sum: (readonly [number, number])[] = [];
   let [i, j] = [0, 0];
   while (i < a.length || j < b.length) {

@@ -1,6 +1,6 @@
-import type { Shape } from "./piece.ts";
-import { bestFilling } from "../patterns/knapsack.ts";
+import { bestFilling } from "../../patterns/knapsack.ts";
 import { join, partPiece, type Piece, within } from "./piece.ts";
+import type { Shape } from "./piece.ts";
 
 type Strip = { readonly height: number; readonly value: number; readonly piece: Piece };
 export type StripFilling = { readonly value: number; readonly piece: Piece };
