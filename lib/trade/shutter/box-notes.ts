@@ -5,7 +5,7 @@ import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts
 import { term } from "#lib/trade/engineering/working.ts";
 import type { Working } from "#lib/trade/engineering/working.ts";
 import { laid } from "./box-plan.ts";
-import type { ClampAnswer } from "./clamp-layout.ts";
+import type { ClampAnswer } from "#lib/trade/engineering/clamps/clamp-layout.ts";
 import { EXAMPLE_MARK } from "./example-rule.ts";
 import type { PairStrength } from "./face-strength.ts";
 import type { Check, ShutterInput, Warning } from "./form-set.ts";

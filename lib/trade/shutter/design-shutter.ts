@@ -4,14 +4,18 @@ import type { Result } from "#lib/kernel/result.ts";
 import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import { timberCapacity } from "#lib/trade/engineering/backing/timber-capacity.ts";
 import type { TimberCapacity } from "#lib/trade/engineering/backing/timber-capacity.ts";
+import { clampLayout, DESIGN_EFFORT } from "#lib/trade/engineering/clamps/clamp-layout.ts";
+import type { ClampAnswer } from "#lib/trade/engineering/clamps/clamp-layout.ts";
+import type { ClampSides } from "#lib/trade/engineering/clamps/clamp-capacity.ts";
+import { clampChecks, reactionAllowed } from "#lib/trade/engineering/clamps/clamp-strength.ts";
+import type { ClampCheck } from "#lib/trade/engineering/clamps/clamp-strength.ts";
+import { countBound, latticeSums } from "#lib/trade/engineering/clamps/count-bound.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
 import { pressureEnvelope } from "#lib/trade/engineering/pressure-envelope.ts";
 import { refusal } from "#lib/trade/engineering/working.ts";
 import type { Refusal } from "#lib/trade/engineering/working.ts";
 import { boxPlan, isAcross, laid, outsideBacking } from "./box-plan.ts";
 import type { Side } from "./box-plan.ts";
-import { clampLayout, leastClamps } from "./clamp-layout.ts";
-import type { ClampAnswer } from "./clamp-layout.ts";
 import { cuttingList } from "./cutting-list.ts";
 import { faceElevation } from "./elevations.ts";
 import { pairChecks, sizePair } from "./face-strength.ts";
@@ -31,7 +35,7 @@ const EXTRA_TIMBERS = 4;
 
 type Answer<T> = Result<T, ShutterRefusal>;
 type Strengths = { readonly across: PairStrength; readonly along: PairStrength };
-type Clamped = { readonly kind: ClampKind; readonly answer: ClampAnswer };
+export type Clamped = { readonly kind: ClampKind; readonly clamp: readonly ClampCheck[]; readonly answer: ClampAnswer };
 
 const refuse = (kind: ShutterRefusalKind, input: ShutterInput, why: Refusal): { ok: false; failure: ShutterRefusal } =>
   fail({ kind, ...why, quantities: input.formHeight > 0 ? quantities(input.section, input.formHeight) : null });
@@ -87,7 +91,7 @@ function settle(section: Side, input: ShutterInput, envelope: PressureEnvelope, 
     if (tooLittle !== null) return lastFailure === null ? refuse("ply-span", input, tooLittle.failure) : refuse("no-clamp-layout", input, lastFailure);
     if (!across.ok || !along.ok) break;
     const strengths = { across: across.value, along: along.value };
-    const clamped = bestKind(input, envelope, timber, kinds, strengths);
+    const clamped = bestKind(section, input, envelope, timber, kinds, strengths);
     if (clamped.ok) return ok(assemble(section, input, envelope, timber, strengths, clamped.value));
     lastFailure = clamped.failure;
     const more = across.value.share >= along.value.share ? "across" : "along";
@@ -98,27 +102,33 @@ function settle(section: Side, input: ShutterInput, envelope: PressureEnvelope, 
 }
 
 /** Fewest clamps, then the lighter, then by name, so that the same input always gives the same answer. */
-function bestKind(input: ShutterInput, envelope: PressureEnvelope, timber: TimberCapacity, kinds: readonly ClampKind[], strengths: Strengths): Result<Clamped, Refusal> {
+function bestKind(section: Side, input: ShutterInput, envelope: PressureEnvelope, timber: TimberCapacity, kinds: readonly ClampKind[], strengths: Strengths): Result<Clamped, Refusal> {
   let best: Clamped | null = null;
   let failure: Refusal | null = null;
+  const sides = clampSides(section, input.rule);
+  const given = { envelope, formHeight: input.formHeight, share: m(Math.max(strengths.across.share, strengths.along.share)), backing: timber, loadFactor: 1, deflectionRatio: input.rule.deflectionRatio, spacing: input.rule.clampSpacing };
+  const sums = latticeSums(given);
   for (const kind of [...kinds].sort((a, b) => a.weight - b.weight || naturalOrder(a.id, b.id))) {
-    const task = {
-      envelope,
-      formHeight: input.formHeight,
-      share: m(Math.max(strengths.across.share, strengths.along.share)),
-      backing: timber,
-      side: m(Math.max(strengths.across.side, strengths.along.side)),
-      sideCapacity: kind.sideCapacity,
-      deflectionRatio: input.rule.deflectionRatio,
-      spacing: input.rule.clampSpacing,
-    };
-    if (best !== null && leastClamps(task) >= best.answer.heights.length) continue;
-    const answer = clampLayout(task);
+    const clamp = clampChecks(kind, sides);
+    if (!clamp.ok) {
+      failure = clamp.failure;
+      continue;
+    }
+    const task = { ...given, clampLimit: reactionAllowed(clamp.value) };
+    const bound = countBound(task, sums);
+    if (best !== null && bound.least >= best.answer.heights.length) continue;
+    const answer = clampLayout(task, DESIGN_EFFORT, bound);
     if (!answer.ok) failure = answer.failure;
-    else if (best === null || answer.value.heights.length < best.answer.heights.length) best = { kind, answer: answer.value };
+    else if (best === null || answer.value.heights.length < best.answer.heights.length) best = { kind, clamp: clamp.value, answer: answer.value };
   }
   if (best !== null) return ok(best);
   return fail(failure ?? refusal({ limit: "clamp kinds", given: 0, allowed: "at least one", source: "input", message: "No clamp kind fits." }));
+}
+
+/** The wedges stand at the outside of the backing timbers round the corner. */
+function clampSides(section: Side, rule: ShutterInput["rule"]): ClampSides {
+  const outside = outsideBacking(section, rule);
+  return { across: { side: section.width, wedgeSpan: outside.width }, along: { side: section.depth, wedgeSpan: outside.depth } };
 }
 
 function clampsOf(clamped: Clamped, strengths: Strengths): ClampLayout {
@@ -133,7 +143,7 @@ function clampsOf(clamped: Clamped, strengths: Strengths): ClampLayout {
     provenFewest,
     reason: provenFewest
       ? `${heights.length} clamps: no layout within the rule can do with fewer.`
-      : `${heights.length} clamps: the fewest found among evenly worked layouts that pass the exact beam; fewer than ${lowerBound} is impossible, between the two is not ruled out.`,
+      : `${heights.length} clamps: the fewest found; fewer than ${lowerBound} is impossible, between the two is not ruled out.`,
   };
 }
 
@@ -144,7 +154,7 @@ function assemble(section: Side, input: ShutterInput, envelope: PressureEnvelope
   const layouts = FACES.map((face) => layOutPanel(section, rule, formHeight, face, counts[face]));
   const pourHeight = input.pour.pourHeight ?? formHeight;
   const panels = layouts.map((layout) => layout.panel);
-  const checks = [strengths.across, strengths.along].flatMap((pair) => pairChecks(pair, rule, timber, answer.demands, kind));
+  const checks = [strengths.across, strengths.along].flatMap((pair) => pairChecks(pair, rule, timber, answer.demands, clamped));
   return {
     section: { shape: "rectangular", width: section.width, depth: section.depth },
     formHeight,

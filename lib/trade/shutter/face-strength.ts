@@ -6,6 +6,8 @@ import { widestTimberShare } from "#lib/trade/engineering/backing/timber-capacit
 import type { TimberCapacity } from "#lib/trade/engineering/backing/timber-capacity.ts";
 import { BACKING_SOURCE } from "#lib/trade/engineering/clamps/clamp-demands.ts";
 import type { ClampDemands } from "#lib/trade/engineering/clamps/clamp-demands.ts";
+import { CLAMP_SOURCE } from "#lib/trade/engineering/clamps/clamp-strength.ts";
+import type { ClampCheck } from "#lib/trade/engineering/clamps/clamp-strength.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
 import { sheathing } from "#lib/trade/engineering/sheathing/sheathing.ts";
 import type { SheathingAnswer } from "#lib/trade/engineering/sheathing/sheathing.ts";
@@ -62,8 +64,8 @@ function tooClose(pair: FacePair, run: number, breadth: number, last: SheathingA
 }
 
 /** What the layout asks of one pair of faces, against what each part can carry. */
-export function pairChecks(strength: PairStrength, rule: ShutterRule, timber: TimberCapacity, demands: ClampDemands, kind: ClampKind): readonly Check[] {
-  const { pair, share, side, board } = strength;
+export function pairChecks(strength: PairStrength, rule: ShutterRule, timber: TimberCapacity, demands: ClampDemands, clamped: { readonly kind: ClampKind; readonly clamp: readonly ClampCheck[] }): readonly Check[] {
+  const { pair, share, board } = strength;
   const check = (element: CheckElement, what: CheckKind, demand: number, capacity: number, unit: string, at: number, source: string): Check => ({
     element, what, faces: pair, demand, capacity, unit, utilisation: demand / capacity, at: mm(at), source,
   });
@@ -76,6 +78,8 @@ export function pairChecks(strength: PairStrength, rule: ShutterRule, timber: Ti
     check("backing", "bending", moment.value * share, timber.moment, "kN.m", moment.at, BACKING_SOURCE),
     check("backing", "shear", shear.value * share, timber.shear, "kN", shear.at, BACKING_SOURCE),
     check("backing", "deflection", (1000 * bend.value * share) / timber.stiffness, 1000 / rule.deflectionRatio, "mm/m", bend.at, BACKING_SOURCE),
-    check("clamp", "force", largestReaction.value * side, kind.sideCapacity, "kN", largestReaction.at, kind.source),
+    ...clamped.clamp
+      .filter((one) => (one.side === "across") === (pair === "A-C"))
+      .map((one) => check(one.part, one.part === "arm" ? "bending" : "force", largestReaction.value * one.perReaction, one.capacity, one.unit, largestReaction.at, one.part === "clamp" ? clamped.kind.source : `${CLAMP_SOURCE}; ${clamped.kind.source}`)),
   ];
 }

@@ -74,7 +74,7 @@ export type CuttingLine = {
   readonly faces: readonly FaceName[];
 };
 
-export type CheckElement = "ply" | "backing" | "clamp";
+export type CheckElement = "ply" | "backing" | "clamp" | "arm" | "wedge";
 export type CheckKind = "bending" | "shear" | "deflection" | "force";
 export type Check = {
   readonly element: CheckElement;

@@ -3,10 +3,16 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 
 const ROOM = join(import.meta.dirname, "../../../lib/trade/engineering");
-/** No formulas: shapes and unit makers; the inner arithmetic of the beam, whose formula stands at `continuousBeam`; choosing between formulas. */
-const NOT_FORMULAS = new Set(["working.ts", "engineering-units.ts", "pour-conditions.ts", "backing/beam-pieces.ts", "pressure/limit-by-method.ts", "strip-time/counting.ts"]);
-/** Questions whether a value is within a formula's limits. */
-const GUARDS = new Set(["outsideAciTemperatureUs", "outsideAciTemperatureSi", "isDin2010Class"]);
+/**
+ * No formulas: shapes and unit makers; the inner arithmetic of the beam, whose formula stands at `continuousBeam`; choosing between formulas;
+ * the search for a layout, whose proof stands at `searchCount` and `clampLayout`.
+ */
+const NOT_FORMULAS = new Set([
+  "working.ts", "engineering-units.ts", "pour-conditions.ts", "backing/beam-pieces.ts", "pressure/limit-by-method.ts", "strip-time/counting.ts",
+  "clamps/load-sums.ts", "clamps/even-layout.ts", "clamps/count-search.ts", "clamps/clamp-layout.ts",
+]);
+/** Questions whether a value is within a formula's limits, and a table that `countBound` reads. */
+const GUARDS = new Set(["outsideAciTemperatureUs", "outsideAciTemperatureSi", "isDin2010Class", "latticeSums"]);
 const PARTS = ["Formula:", "Parameters:", "Result:", "Limits:", "Example:", "Source:"];
 const EXPORTED = /(\/\*\*(?:(?!\*\/)[\s\S])*\*\/\s*)?^export (?:function (\w+)|const (\w+)(?:: [^=]+)? = \([^)]*\)(?::[^=]+)? =>)/gm;
 

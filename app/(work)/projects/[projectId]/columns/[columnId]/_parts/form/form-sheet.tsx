@@ -32,7 +32,7 @@ export function FormSheet({ page, canSetUp }: FormSheetProps) {
       <Section title="Form set" note={jointWords(set)}>
         <div className="form-sheet flex flex-col gap-4 print:gap-1.5" style={drawnHigh(set)}>
           <Warnings set={set} units={units} />
-          <div className="grid grid-cols-1 items-start gap-4 lg:grid-cols-[31rem_minmax(0,1fr)] print:grid-cols-[47fr_53fr] print:gap-2">
+          <div className="grid grid-cols-1 items-start gap-4 lg:grid-cols-[33rem_minmax(0,1fr)] print:grid-cols-[47fr_53fr] print:gap-2">
             <div className="flex min-w-0 flex-col gap-4 print:gap-1.5">
               <Figure caption="Plan section, face A at the top"><PlanSection formSet={set} units={units} width={380} /></Figure>
               <CuttingTable cutting={set.cutting} units={units} />

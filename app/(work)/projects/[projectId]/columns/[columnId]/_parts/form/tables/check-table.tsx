@@ -3,7 +3,7 @@ import { DataTable, type DataColumn } from "#app/_ui/page/data-table.tsx";
 import { lengthFigure, type Units } from "#app/_ui/value/format-quantity.ts";
 import { checkValue, percent } from "../words/working-words.ts";
 
-const ELEMENTS: Readonly<Record<Check["element"], string>> = { ply: "Ply", backing: "Backing timber", clamp: "Clamp" };
+const ELEMENTS: Readonly<Record<Check["element"], string>> = { ply: "Ply", backing: "Backing timber", clamp: "Clamp", arm: "Clamp arm", wedge: "Wedge" };
 
 /** Every check of the form set: what is asked, what can be carried, and where. */
 export function CheckTable({ checks, units }: { readonly checks: readonly Check[]; readonly units: Units }) {

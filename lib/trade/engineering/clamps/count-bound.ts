@@ -1,0 +1,140 @@
+import { limitsOf } from "./layout-task.ts";
+import type { LayoutLimits, SpacedTask } from "./layout-task.ts";
+import { loadSums } from "./load-sums.ts";
+import type { LoadSums } from "./load-sums.ts";
+
+/** The spacing rule in steps of the module. */
+export type Lattice = {
+  readonly module: number;
+  readonly firstFrom: number;
+  readonly firstTo: number;
+  readonly topFrom: number;
+  readonly top: number;
+  readonly gapFrom: number;
+  readonly gapTo: number;
+};
+
+/** Loosens every condition a little, so that rounding never rules out a layout that the exact beam would pass. */
+export const LOOSE = 1 + 1e-7;
+const NO_COUNT = 10_000;
+
+export type CountBound = {
+  readonly lattice: Lattice;
+  readonly limits: LayoutLimits;
+  readonly sums: LoadSums;
+  /** Of the backing timber, away from the ply [m]. */
+  readonly depth: number;
+  /** Widest gap above each step that a span could bear at its kindest. */
+  readonly widest: Int32Array;
+  /** Further clamps that each step needs at least to reach the top, seen gap by gap. */
+  readonly need: Int32Array;
+  /** Load that the clamps under a step hold at least, if a clamp stands on it. */
+  readonly below: Float64Array;
+  readonly least: number;
+};
+type Ground = Pick<CountBound, "lattice" | "limits" | "sums" | "depth">;
+
+function latticeOf(task: Pick<SpacedTask, "formHeight" | "spacing">): Lattice {
+  const { module, firstMin, firstMax, topMax, smallestGap, largestGap } = task.spacing;
+  const up = (height: number) => Math.ceil(height / module - 1e-9);
+  const down = (height: number) => Math.floor(height / module + 1e-9);
+  const top = down(task.formHeight);
+  return { module, firstFrom: up(firstMin), firstTo: Math.min(top, down(firstMax)), topFrom: Math.max(0, up(task.formHeight - topMax)), top, gapFrom: Math.max(1, up(smallestGap)), gapTo: down(largestGap) };
+}
+
+/** The same for every clamp that is tried on one form. */
+export function latticeSums(task: Pick<SpacedTask, "envelope" | "formHeight" | "spacing">): LoadSums {
+  const { module, top } = latticeOf(task);
+  return loadSums(task.envelope, module / 1000, top + 1);
+}
+
+/** Simple-beam moment [kN.m/m] at step c of a span from a to b. */
+function simpleMoment({ at, s0, s1 }: LoadSums, a: number, b: number, c: number): number {
+  const from = at[a] ?? 0;
+  const here = at[c] ?? 0;
+  const load = (s0[b] ?? 0) - (s0[a] ?? 0);
+  const start = load - ((s1[b] ?? 0) - (s1[a] ?? 0) - from * load) / ((at[b] ?? 0) - from);
+  return start * (here - from) - (here * ((s0[c] ?? 0) - (s0[a] ?? 0)) - ((s1[c] ?? 0) - (s1[a] ?? 0)));
+}
+
+/** Could a span stand, whatever its neighbours do? End moments relieve its middle by the limit at most; its shears share the load evenly at best. */
+function mayStand({ sums, limits, depth }: Ground, a: number, b: number): boolean {
+  const middle = (a + b) >> 1;
+  if (middle > a && simpleMoment(sums, a, b, middle) > 2 * limits.moment * LOOSE) return false;
+  const relief = Math.min(depth, ((sums.at[b] ?? 0) - (sums.at[a] ?? 0)) / 2);
+  const load = (sums.s0[b] ?? 0) - (sums.s0[a] ?? 0);
+  return load - ((sums.pressure[a] ?? 0) + (sums.pressure[b] ?? 0)) * relief <= 2 * limits.shear * LOOSE;
+}
+
+/** What a lower start could not bridge a higher one may: the reach never falls going up, so one pass from the foot finds it everywhere. */
+function widestGaps(ground: Ground): Int32Array {
+  const { top } = ground.lattice;
+  const widest = new Int32Array(top + 1);
+  let reach = 1;
+  for (let step = 0; step < top; step += 1) {
+    reach = Math.max(reach, step + 1);
+    while (reach < top && mayStand(ground, step, reach + 1)) reach += 1;
+    widest[step] = reach - step;
+  }
+  return widest;
+}
+
+/**
+ * Load that the clamps under step c hold at least where a clamp stands on c: that below c - h, with int p (c - s) ds from c - h to c = 2 M.
+ * For with S held by the clamps under c, the shear just under c is D = load below c - S. Going down from there the shear is nowhere less than D
+ * less the load in between, so up to the place x0 where that is used up the moment falls by int p (c - s) ds at least; it can fall by 2 M at
+ * most, so x0 is not under c - h, and S is the load below x0. The shear limit bounds D as well.
+ */
+function heldBelow({ lattice, limits, sums, depth }: Ground): Float64Array {
+  const { at, pressure, s0, s1 } = sums;
+  const held = new Float64Array(lattice.top + 1);
+  const most = 2 * limits.moment * LOOSE;
+  let x = 0;
+  for (let c = 0; c <= lattice.top; c += 1) {
+    const here = at[c] ?? 0;
+    const below = s0[c] ?? 0;
+    while (x < c && here * (below - (s0[x] ?? 0)) - ((s1[c] ?? 0) - (s1[x] ?? 0)) > most) x += 1;
+    const bySheared = below - limits.shear * LOOSE - (pressure[c] ?? 0) * depth;
+    held[c] = Math.max(held[c - 1] ?? 0, bySheared, s0[Math.max(0, x - 1)] ?? 0);
+  }
+  return held;
+}
+
+/** Furthest step of each next clamp: within a gap that may stand, and with no more load held below it than the clamps there can take. */
+function leastCount({ lattice, limits, sums, widest, need, below }: Omit<CountBound, "least">): number {
+  const whole = sums.s0[lattice.top] ?? 0;
+  let furthest = lattice.firstTo;
+  let count = 1;
+  while (furthest < lattice.topFrom) {
+    let next = Math.min(lattice.top, furthest + Math.min(widest[furthest] ?? 0, lattice.gapTo));
+    while (next > furthest && (below[next] ?? 0) > count * limits.reaction * LOOSE) next -= 1;
+    if (next <= furthest) return NO_COUNT;
+    furthest = next;
+    count += 1;
+  }
+  return Math.max(2, count, 1 + (need[lattice.firstTo] ?? 0), Math.ceil(whole / (limits.reaction * LOOSE) - 1e-9));
+}
+
+/**
+ * A count that no layout of clamps can go under, and what a search for the fewest needs.
+ *
+ * Formula: clamp by clamp the furthest step: c_(j+1) <= c_j + the widest gap that may stand, and S(c_(j+1)) <= j R, S the load that the clamps
+ *   below it hold at least (see `heldBelow`); and all clamps together hold the whole load.
+ * Parameters: task with spacing [mm] and limits [kN.m/m], [kN/m].
+ * Result: least count [-]; 10000 where no layout is possible.
+ * Limits: a bound only: the conditions are necessary, not enough.
+ * Example: 30 kPa all over 3 m, clamps of 25 kN/m: the whole load of 90 kN/m asks for four at least.
+ * Source: statics of a continuous beam (equations of equilibrium).
+ */
+export function countBound(task: SpacedTask, sums: LoadSums = latticeSums(task)): CountBound {
+  const lattice = latticeOf(task);
+  const ground = { lattice, limits: limitsOf(task), sums, depth: task.backing.depth };
+  const widest = widestGaps(ground);
+  const need = new Int32Array(lattice.top + 1);
+  for (let step = lattice.top; step >= 0; step -= 1) {
+    const reach = Math.min(lattice.top, step + Math.min(widest[step] ?? 0, lattice.gapTo));
+    need[step] = step >= lattice.topFrom ? 0 : reach <= step ? NO_COUNT : 1 + (need[reach] ?? 0);
+  }
+  const bound = { ...ground, widest, need, below: heldBelow(ground) };
+  return { ...bound, least: leastCount(bound) };
+}
