@@ -5,7 +5,7 @@ import { readSheet } from "#lib/server/columns/read-sheet.ts";
 import { readSchedule } from "#lib/trade/schedule/read-schedule.ts";
 
 // Source: the schedule sample and the hand-made reading beside it.
-const FOLDER = new URL("../../../shared/samples/schedules/", import.meta.url);
+const FOLDER = new URL("../../../../shared/samples/schedules/", import.meta.url);
 const SAMPLE = new URL("clean-column-list.csv", FOLDER);
 const EXPECTED = new URL("clean-column-list.expected.json", FOLDER);
 
