@@ -1,7 +1,7 @@
 import type { Failure, Result } from "#lib/kernel/result.ts";
 
-/** What a use case answered, where a refusal would mean that the test itself is wrong. */
-export function valueOf<T>(result: Result<T>): T {
+/** What a use case or a formula answered, where a refusal would mean that the test itself is wrong. */
+export function valueOf<T>(result: Result<T, unknown>): T {
   if (result.ok) return result.value;
   throw new Error(`Refused: ${JSON.stringify(result.failure)}`);
 }

@@ -1,6 +1,5 @@
 /**
  * CIRIA Report 108, Concrete pressure on formwork, 1985.
- * CASE-A6: a worked calculation to the report published on a public engineering forum (engineersedge.com, formwork pressure thread).
  * CASE-M9, CASE-M10 and the table: computed from the published formula, not published figures.
  */
 import { describe, expect, it } from "vitest";
@@ -14,13 +13,6 @@ const column = (rate: number, temperature: number, height: number, material: num
 };
 
 describe("CIRIA Report 108", () => {
-  it("CASE-A6: tall column, retarded mix: K 1.60, 86.82 kPa, liquid down to 3.47 m, head 226.25 kPa", () => {
-    const pressure = column(1, 12.5, 9.05, ciriaMaterialCoefficient("portland", true));
-    expect(Math.abs(ciriaTemperatureCoefficient(degC(12.5)) - 1.6)).toBeLessThanOrEqual(0.005);
-    expect(Math.abs(pressure - 86.82)).toBeLessThanOrEqual(0.05);
-    expect(Math.abs(pressure / 25 - 3.47)).toBeLessThanOrEqual(0.01);
-    expect(25 * 9.05).toBeCloseTo(226.25, 6);
-  });
   it("CASE-M9: K from 5 to 30 degC within 0.001", () =>
     [2.939, 1.917, 1.349, 1.0, 0.771, 0.612].forEach((expected, index) => expect(Math.abs(ciriaTemperatureCoefficient(degC(5 + 5 * index)) - expected)).toBeLessThanOrEqual(0.001)));
   it("CASE-M10: R 3 m/h, 15 degC, 4 m, C2 0.45: 82.9 kPa within 0.1", () => expect(Math.abs(column(3, 15, 4, 0.45) - 82.9)).toBeLessThanOrEqual(0.1));

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { m } from "#lib/kernel/units.ts";
 import { allowableSpans, spanActions, spanCoefficients } from "#lib/trade/engineering/backing/span-coefficients.ts";
-import { plf, poundInches, pounds, poundSquareInches, toInches } from "#tests/support/us-customary.ts";
+import { plf, poundInches, pounds, poundSquareInches, toInches } from "#tests/support/figures/us-customary.ts";
 
 describe("Formwork for Concrete Structures", () => {
   it("CASE-B15: 3/4 in. board on joists at 24 in., bending only: 183 psf within 1", () => {

@@ -14,7 +14,7 @@ export type Resultant = { readonly force: KilonewtonsPerMetre; readonly height: 
  * Example: p = 44.9 kPa, z1 = 1.796 m, h = 3 m: F = 44.9 x 2.102 = 94.38 kN/m, average 31.46 kPa.
  * Source: statics; average pressure as on a project sheet to Singapore CP 23:2000 cl. 3.4.3.
  */
-export function pressureResultant(envelope: PressureEnvelope): Resultant {
+export function pressureResultant(envelope: Pick<PressureEnvelope, "limit" | "liquidDepth" | "pourHeight">): Resultant {
   const { limit: p, liquidDepth: z1, pourHeight: h } = envelope;
   const full = h - z1;
   const force = p * (h - z1 / 2);
