@@ -27,6 +27,7 @@ export const paths = {
   columns: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/columns`, query),
   column: (projectId: string, columnId: string, query?: Query) =>
     withQuery(`${project(projectId)}/columns/${encodeURIComponent(columnId)}`, query),
+  pours: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/pours`, query),
   setUp: (projectId: string) => `${project(projectId)}/set-up`,
   setUpPart: (projectId: string, part: SetUpPart) => `${project(projectId)}/set-up/${part}`,
   scheduleTemplate: (projectId: string) => `${project(projectId)}/set-up/schedule/template`,

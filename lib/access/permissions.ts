@@ -10,6 +10,7 @@ const HOLDERS = {
   "schedule.import": ["owner", "office"],
   "column.change": ["owner", "office"],
   "clamp-kind.change": ["owner", "office"],
+  "pours.plan": ["owner", "leading hand", "office"],
   "progress.read": ["owner", "leading hand", "office"],
   "progress.record": ["owner", "leading hand"],
   "exception.acknowledge": ["owner"],

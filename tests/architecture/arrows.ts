@@ -15,7 +15,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   "lib/server/gate": ["lib/kernel", "lib/access", "lib/contracts", "lib/server/platform"],
   "lib/server": [
     "lib/kernel", "lib/access", "lib/contracts", "lib/trade/engineering", "lib/trade/shutter", "lib/trade/schedule", "lib/trade/progress",
-    "lib/server/gate", "lib/server/platform", "prisma",
+    "lib/trade/planning", "lib/server/gate", "lib/server/platform", "prisma",
   ],
   "lib/launch": ["lib/kernel", "lib/contracts", "lib/server", "lib/server/gate", "lib/server/platform", "lib/trade/engineering", "prisma"],
   "app": ["lib/kernel", "lib/access", "lib/contracts", "lib/trade/engineering", "lib/trade/shutter", "lib/trade/schedule", "lib/trade/progress", "lib/server", "lib/server/gate"],

@@ -91,6 +91,9 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   })),
   "columns.getImportFile": ofProject(desk, async (site) => ({ importId: await importId(site) })),
 
+  "pours.getPlannedDays": ofProject(all),
+  "pours.savePlannedDays": ofProject(all, (site) => ({ columns: [{ columnId: firstColumn(site), pour: "Pour 1", stoodOn: "2031-03-03", pouredOn: "2031-03-04" }] })),
+
   "progress.getToday": ofProject(all),
   "progress.readChanges": ofProject(all, () => ({ since: 0 })),
   "progress.recordSiteEvents": ofProject(crew, (site) => ({ events: [aTick(firstColumn(site), "cut")] })),

@@ -10,13 +10,14 @@ import { importSchedule } from "#lib/server/columns/import-schedule.ts";
 import { previewSchedule } from "#lib/server/columns/schedule-preview.ts";
 import { createToken } from "#lib/server/people/access-tokens.ts";
 import { invitePerson } from "#lib/server/people/invitations.ts";
+import { savePlannedDays } from "#lib/server/pours/planned-days.ts";
 import { recordSiteEvents } from "#lib/server/progress/record-site-events.ts";
 
 /** What the app may do to each table; anything more needs a line here, and somebody who reads it. */
 const GRANTS: Readonly<Record<string, string>> = {
   access_token: "INSERT SELECT UPDATE", change_line: "INSERT SELECT", clamp_kind: "INSERT SELECT UPDATE", column_lift: "INSERT SELECT UPDATE",
   column_mark: "DELETE INSERT SELECT UPDATE", company: "INSERT SELECT UPDATE", grid_line: "DELETE INSERT SELECT UPDATE",
-  invitation: "INSERT SELECT UPDATE", level: "DELETE INSERT SELECT UPDATE", person: "INSERT SELECT UPDATE", project: "INSERT SELECT UPDATE",
+  invitation: "INSERT SELECT UPDATE", level: "DELETE INSERT SELECT UPDATE", person: "INSERT SELECT UPDATE", planned_days: "INSERT SELECT UPDATE", project: "INSERT SELECT UPDATE",
   schedule_import: "INSERT SELECT", site_event: "INSERT SELECT",
 };
 const APPEND_ONLY = ["site_event", "change_line", "schedule_import"];
@@ -38,6 +39,7 @@ async function aFullCompany(name: string): Promise<Company> {
   valueOf(await createToken(company.owner, { name: "t", days: 1 }));
   valueOf(await invitePerson(company.owner, { email: `new@${company.companyId}.example`, role: "office" }));
   valueOf(await recordSiteEvents(company.owner, { projectId, events: [aTick(columnIds[0] ?? "", "cut")] }));
+  valueOf(await savePlannedDays(company.owner, { projectId, columns: [{ columnId: columnIds[0] ?? "", pour: null, stoodOn: "2031-03-03", pouredOn: null }] }));
   const file = { projectId, fileName: "more.csv", file: aCsv([["K9", "A/9", "300x450", "Ground", "First"]]) };
   valueOf(await importSchedule(company.owner, { ...file, digest: valueOf(await previewSchedule(company.owner, file)).digest }));
   return company;

@@ -31,6 +31,7 @@ export default async function ProjectLayout({ params, children }: Props) {
   const pages = [
     { href: paths.today(id), label: "Today" },
     { href: paths.columns(id), label: "Columns" },
+    { href: paths.pours(id), label: "Pours" },
     { href: paths.setUp(id), label: "Set-up" },
   ];
   return (
