@@ -12,6 +12,8 @@ export default defineConfig({
           name: "unit",
           include: ["tests/{unit,validation,architecture}/**/*.test.{ts,tsx}"],
           environment: "node",
+          // The first test that reads the whole tree takes seconds where the machine is busy.
+          testTimeout: 30_000,
         },
       },
       {
