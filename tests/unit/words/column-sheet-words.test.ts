@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { term } from "#lib/trade/engineering/working.ts";
-import { checkValue, formulaText, percent, significant, termText, toldAgain } from "#app/(work)/projects/[projectId]/columns/[columnId]/_parts/form/words/working-words.ts";
-import { givenText, remedyOf } from "#app/(work)/projects/[projectId]/columns/[columnId]/_parts/form/words/refusal-words.ts";
+import { checkValue, formulaText, percent, significant, termText, toldAgain } from "#app/_ui/value/working-words.ts";
+import { givenText, remedyOf } from "#app/_ui/value/refusal-words.ts";
 import { rebase } from "#app/(work)/projects/[projectId]/columns/[columnId]/_parts/change/rebase.ts";
 import { storedLines } from "#app/(work)/projects/[projectId]/columns/[columnId]/_parts/change/stored-lines.ts";
 import { heightSum } from "#app/(work)/projects/[projectId]/columns/[columnId]/_parts/height-sum.ts";

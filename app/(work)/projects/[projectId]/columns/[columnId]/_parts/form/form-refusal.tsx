@@ -3,11 +3,13 @@ import type { Refusal } from "#lib/trade/engineering/working.ts";
 import { mm } from "#lib/kernel/units.ts";
 import { ButtonLink } from "#app/_ui/control/button-link.tsx";
 import { Notice } from "#app/_ui/message/notice.tsx";
+import { RefusalRows } from "#app/_ui/message/refusal-rows.tsx";
 import type { Units } from "#app/_ui/value/format-quantity.ts";
+import { remedyOf } from "#app/_ui/value/refusal-words.ts";
 import { paths } from "#app/paths.ts";
 import type { ColumnPage } from "../column-page.ts";
 import { FormFigures } from "./form-figures.tsx";
-import { givenText, REFUSAL_TITLES, refusalKind, remedyOf } from "./words/refusal-words.ts";
+import { REFUSAL_TITLES, refusalKind } from "./words/refusal-words.ts";
 
 export type FormRefusalProps = { readonly page: Pick<ColumnPage, "project" | "column" | "form">; readonly refusal: ShutterRefusal | Refusal; readonly canSetUp: boolean };
 
@@ -25,17 +27,6 @@ export function FormRefusal({ page, refusal, canSetUp }: FormRefusalProps) {
       </Notice>
       {amounts ? <FormFigures quantities={amounts} units={project.units} /> : null}
     </div>
-  );
-}
-
-function RefusalRows({ refusal, units }: { readonly refusal: Refusal; readonly units: Units }) {
-  const rows = [["Limit", refusal.limit], ["Given", givenText(refusal, units)], ["Allowed", refusal.allowed], ["Source", refusal.source]] as const;
-  return (
-    <dl className="mt-2 grid grid-cols-[max-content_1fr] gap-x-4 gap-y-1">
-      {rows.map(([name, value]) => (
-        <div key={name} className="contents"><dt className="text-ink-soft">{name}</dt><dd className="font-semibold">{value}</dd></div>
-      ))}
-    </dl>
   );
 }
 

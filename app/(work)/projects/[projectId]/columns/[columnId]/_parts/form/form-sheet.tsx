@@ -17,7 +17,7 @@ import { jointWords } from "./words/joint-words.ts";
 import { KeyLines } from "./key-lines.tsx";
 import { PanelTable } from "./tables/panel-table.tsx";
 import { warningWords } from "./words/warning-words.ts";
-import { WorkingList } from "./working-list.tsx";
+import { WorkingList } from "#app/_ui/page/working-list.tsx";
 
 export type FormSheetProps = { readonly page: Pick<ColumnPage, "project" | "column" | "form">; readonly canSetUp: boolean };
 

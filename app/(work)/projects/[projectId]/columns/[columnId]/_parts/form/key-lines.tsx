@@ -1,7 +1,7 @@
 import type { Check, FormSet } from "#lib/trade/shutter/form-set.ts";
 import { groupBy } from "#lib/kernel/group-by.ts";
 import type { Units } from "#app/_ui/value/format-quantity.ts";
-import { formulaText, percent, termText, toldAgain } from "./words/working-words.ts";
+import { formulaText, percent, termText, toldAgain } from "#app/_ui/value/working-words.ts";
 
 /** "Ply A-C: bending 81 %, shear 55 %, deflection 40 %". */
 export function checkLines(checks: readonly Check[]): readonly string[] {

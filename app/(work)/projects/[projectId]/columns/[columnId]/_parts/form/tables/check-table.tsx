@@ -1,7 +1,7 @@
 import type { Check } from "#lib/trade/shutter/form-set.ts";
 import { DataTable, type DataColumn } from "#app/_ui/page/data-table.tsx";
 import { lengthFigure, type Units } from "#app/_ui/value/format-quantity.ts";
-import { checkValue, percent } from "../words/working-words.ts";
+import { checkValue, percent } from "#app/_ui/value/working-words.ts";
 
 const ELEMENTS: Readonly<Record<Check["element"], string>> = { ply: "Ply", backing: "Backing timber", clamp: "Clamp", arm: "Clamp arm", wedge: "Wedge" };
 

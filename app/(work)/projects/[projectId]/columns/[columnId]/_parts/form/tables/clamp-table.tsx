@@ -4,7 +4,7 @@ import { Quantity } from "#app/_ui/value/quantity.tsx";
 import { lengthFigure, quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
 import { clampRows, type ClampRow } from "./clamp-rows.ts";
 import { cutSize } from "./cut-size.ts";
-import { percent } from "../words/working-words.ts";
+import { percent } from "#app/_ui/value/working-words.ts";
 
 export type ClampTableProps = { readonly clamps: ClampLayout; readonly formHeight: number; readonly units: Units };
 

@@ -1,14 +1,21 @@
 import type { ReactNode } from "react";
 import type { Term, Working } from "#lib/trade/engineering/working.ts";
 import type { Units } from "#app/_ui/value/format-quantity.ts";
-import { formulaText, termText, toldAgain } from "./words/working-words.ts";
+import { formulaText, termText, toldAgain } from "#app/_ui/value/working-words.ts";
 
-/** The derivation step by step, closed until asked for; the printed sheet carries its key lines. */
-export function WorkingList({ working, units }: { readonly working: readonly Working[]; readonly units: Units }) {
+export type WorkingListProps = {
+  readonly working: readonly Working[];
+  readonly units: Units;
+  /** On a sheet that is about the derivation itself. */
+  readonly isOpen?: boolean;
+};
+
+/** The derivation step by step, closed until asked for. */
+export function WorkingList({ working, units, isOpen = false }: WorkingListProps) {
   return (
-    <div className="flex flex-col border-2 border-ink bg-sheet">
+    <div className="working-list flex flex-col border-2 border-ink bg-sheet">
       {working.map((each) => (
-        <details key={each.title} className="group border-b border-ink last:border-b-0">
+        <details key={each.title} open={isOpen} className="group border-b border-ink last:border-b-0">
           <summary className="flex min-h-hand cursor-pointer flex-wrap items-center gap-x-3 px-4 py-2 hover:bg-accent-wash">
             <span aria-hidden className="size-2 -rotate-45 border-b-2 border-r-2 border-ink group-open:rotate-45" />
             <span className="font-semibold">{each.title}</span>
