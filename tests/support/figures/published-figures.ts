@@ -2,8 +2,8 @@ import { readdir } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
-/** How far ours may be from the printed figure: in its own unit, or as a part of it. The printed figure's own rounding is in it. */
-export type Within = { readonly abs: number } | { readonly rel: number };
+/** How far ours may be from the printed figure: in its own unit, as a part of it, or both added up. The printed figure's own rounding is in it. */
+export type Within = { readonly abs?: number; readonly rel?: number };
 
 type Value = number | readonly number[];
 export type PublishedFigure = {
@@ -15,7 +15,7 @@ export type PublishedFigure = {
   readonly ours: () => Value;
 };
 export type PublishedCase = {
-  /** "CASE-" and its number. */
+  /** "CASE-" and its number, or the line of a whole table. */
   readonly id: string;
   /** Page, table or clause in the source. */
   readonly at: string;
@@ -56,7 +56,7 @@ export type Deviation = {
 const DUST = 1e-9;
 const rowOf = (value: Value): readonly number[] => (typeof value === "number" ? [value] : value);
 
-export const allowedDistance = (expected: number, within: Within): number => ("abs" in within ? within.abs : within.rel * Math.abs(expected));
+export const allowedDistance = (expected: number, { abs: units = 0, rel: part = 0 }: Within): number => units + part * Math.abs(expected);
 
 export function deviationsOf(source: string, topic: string, { id, figures }: PublishedCase): readonly Deviation[] {
   return Object.entries(figures).flatMap(([quantity, { expected, unit, within, ours }]) => {

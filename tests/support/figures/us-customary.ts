@@ -12,3 +12,6 @@ export const plf = (value: number) => kN_per_m((value * KN_PER_POUND) / 0.3048);
 export const psi = (value: number) => N_per_mm2((value * N_PER_POUND_FORCE) / MM_PER_INCH ** 2);
 export const inches = (value: number) => mm(value * MM_PER_INCH);
 export const toInches = (metres: number): number => metres / METRES_PER_INCH;
+export const toPsi = (stress: number): number => stress / psi(1);
+export const toPounds = (force: number): number => force / KN_PER_POUND;
+export const toPlf = (load: number): number => load / plf(1);

@@ -12,7 +12,7 @@ import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts
 import { pressureAt } from "#lib/trade/engineering/pressure-envelope.ts";
 import { fullHead } from "#lib/trade/engineering/pressure/full-head.ts";
 import { sheathing } from "#lib/trade/engineering/sheathing/sheathing.ts";
-import { allowableSpans, spanActions, spanCoefficients } from "#lib/trade/engineering/backing/span-coefficients.ts";
+import { allowableSpans, spanActions, spanAtDeflection, spanCoefficients } from "#lib/trade/engineering/backing/span-coefficients.ts";
 
 function valueOf<T, F extends { message: string }>(answer: Result<T, F>): T {
   if (!answer.ok) throw new Error(answer.failure.message);
@@ -44,6 +44,7 @@ describe("worked examples in the comments", () => {
     const spans = allowableSpans({ coefficients: spanCoefficients(3), load: kN_per_m(12.7), momentCapacity: kN_m(1.93), shearCapacity: kN(11.6), stiffness: kN_m2(97), ratio: 270, shearRelief: m(0) });
     expect([spans.bending.toFixed(3), spans.shear.toFixed(3), spans.deflection.toFixed(3)]).toEqual(["1.233", "1.522", "1.601"]);
     expect(spans.governing).toBe(spans.bending);
+    expect(spanAtDeflection({ coefficients: spanCoefficients(3), load: kN_per_m(12.7), stiffness: kN_m2(97), deflection: m(0.0016) })).toBeCloseTo(1.154, 3);
   });
   it("board", () => {
     const board = { bendingStiffness: kN_m2_per_m(2.9), momentCapacity: kN_m_per_m(0.46), shearCapacity: kN_per_m(6.9) };
