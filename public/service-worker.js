@@ -5,6 +5,8 @@ const PAGES = "shutterwright-pages";
 const PARTS = "shutterwright-parts";
 const MOST_PAGES = 60;
 const MOST_PARTS = 400;
+/** Asked for by the browser itself, on any page. */
+const SIGNS = ["/icons/column.svg", "/icons/column-192.png"];
 const PATIENCE_MS = 7000;
 const FRESH_MS = 60000;
 
@@ -12,7 +14,10 @@ const isKeptPage = (url) => /^\/projects\/[^/]+\/(today|columns|columns\/[^/]+)$
 const isPart = (url) => url.pathname.startsWith("/_next/static/") || /^\/(icon|manifest|icons\/)/.test(url.pathname);
 const isDoor = (url) => /^\/api\/auth\/(signout|callback)/.test(url.pathname);
 
-self.addEventListener("install", () => self.skipWaiting());
+self.addEventListener("install", (event) => {
+  self.skipWaiting();
+  event.waitUntil(caches.open(PARTS).then((cache) => cache.addAll(SIGNS)));
+});
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
 
 self.addEventListener("message", (event) => {

@@ -1,6 +1,6 @@
 "use client";
 
-import { useState } from "react";
+import { useState, useSyncExternalStore } from "react";
 import { can, rolesWith } from "#lib/access/permissions.ts";
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
 import type { Plumbing } from "#lib/trade/progress/stages.ts";
@@ -31,6 +31,10 @@ export type TickPanelProps = {
   readonly onClear?: () => void;
 };
 
+const never = () => () => undefined;
+/** False until the page's code runs: a press before that would be lost without a word. */
+const useAwake = () => useSyncExternalStore(never, () => true, () => false);
+
 /** Turns one press into entries on every selected column. */
 function useActs({ project, me, plumbing, columns, onTaken, onClear }: TickPanelProps) {
   const [when, setWhen] = useState<When>(null);
@@ -51,7 +55,9 @@ function useActs({ project, me, plumbing, columns, onTaken, onClear }: TickPanel
 export function TickPanel(props: TickPanelProps) {
   const { project, me, plumbing = "during-pour", columns, placement = "dock", onSelectOnly, onClear } = props;
   const { recording, act, when, setWhen, tried } = useActs(props);
-  const { outcome, undoable, isBusy } = recording;
+  const { outcome, undoable } = recording;
+  const isAwake = useAwake();
+  const isBusy = recording.isBusy || !isAwake;
   const isDocked = placement === "dock";
 
   const undoBar = undoable ? (
