@@ -71,6 +71,8 @@ export const pourConditions = z.object({
   pourHeight: wholeMm(100, 30_000).nullable(),
 });
 
+const spanLoad = z.object({ span: wholeMm(50, 4000), load: between(0.5, 500, "Load in kN") });
+
 export const clampKindInput = z
   .object({
     id: id.optional(),
@@ -78,6 +80,9 @@ export const clampKindInput = z
     minSize: wholeMm(50, 3000),
     maxSize: wholeMm(50, 3000),
     sideCapacity: between(0.5, 500, "Capacity in kN"),
+    capacityBySpan: z.array(spanLoad).max(20).default([]),
+    arm: z.object({ sectionModulus: between(0.1, 2000, "Section modulus in cm³"), stress: between(5, 1000, "Stress in N/mm²") }).nullable().default(null),
+    wedgeCapacity: between(0.5, 500, "Wedge pull in kN").nullable().default(null),
     barLength: wholeMm(100, 4000),
     barDepth: wholeMm(5, 300),
     barThickness: wholeMm(3, 300),
@@ -85,11 +90,16 @@ export const clampKindInput = z
     source: line(200),
     isExample: z.boolean(),
   })
-  .refine((kind) => kind.minSize < kind.maxSize, { path: ["maxSize"], message: "The largest size must be above the smallest." });
+  .refine((kind) => kind.minSize < kind.maxSize, { path: ["maxSize"], message: "The largest size must be above the smallest." })
+  .refine(({ capacityBySpan }) => new Set(capacityBySpan.map(({ span }) => span)).size === capacityBySpan.length, { path: ["capacityBySpan"], message: "A span stands in the list twice." });
+
+/** As kept with the kind; what the hirer does not state is left out. */
+export const keptSpanLoads = z.array(spanLoad);
 
 export const retireClampKindInput = z.object({ clampKindId: id });
 
 /** Quantities in the rule carry their unit in the type; the contract has checked them as plain numbers. */
 export const asShutterRule = (rule: z.output<typeof shutterRule>): ShutterRule => rule as unknown as ShutterRule;
 export const asPourConditions = (pour: z.output<typeof pourConditions>): PourConditions => pour as unknown as PourConditions;
-export const asClampKind = (kind: Omit<z.output<typeof clampKindInput>, "isExample">): ClampKind => kind as unknown as ClampKind;
+type StatedKind = Omit<z.output<typeof clampKindInput>, "isExample" | "arm" | "wedgeCapacity"> & { arm?: { sectionModulus: number; stress: number } | undefined; wedgeCapacity?: number | undefined };
+export const asClampKind = (kind: StatedKind): ClampKind => kind as unknown as ClampKind;

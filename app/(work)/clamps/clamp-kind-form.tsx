@@ -10,6 +10,7 @@ import { useAnswer } from "#app/_ui/form/use-answer.ts";
 import type { Units } from "#app/_ui/value/format-quantity.ts";
 import { saveClampKindAction } from "./actions.ts";
 import { readClampKind, type ClampKind } from "./clamp-kind.ts";
+import { FurtherFigures } from "./further-figures.tsx";
 
 export type ClampKindFormProps = { readonly kind?: ClampKind; readonly units: Units; readonly onDone: () => void };
 
@@ -38,6 +39,7 @@ export function ClampKindForm({ kind, units, onDone }: ClampKindFormProps) {
         <LengthField name="barDepth" label="Bar depth on plan" units={units} {...known(kind?.barDepth)} isRequired />
         <LengthField name="barThickness" label="Bar thickness, seen from the side" units={units} {...known(kind?.barThickness)} isRequired />
       </div>
+      <FurtherFigures {...(kind ? { kind } : {})} units={units} />
       <TextField name="source" label="Source of these figures" hint="Hirer, document, date" defaultValue={kind && !kind.isExample ? kind.source : ""} maxLength={200} isRequired />
       <ChoiceGroup name="standing" label="These figures are" choices={STANDING} {...(kind ? { defaultValue: kind.isExample ? "example" : "stated" } : {})} />
       <div className="flex flex-wrap justify-end gap-3">

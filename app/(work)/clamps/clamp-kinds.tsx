@@ -43,13 +43,24 @@ export function ClampKinds({ kinds, units, canEdit }: ClampKindsProps) {
   );
 }
 
+/** The one capacity, and what further figures a layout is held to. */
+function Capacity({ kind, units }: { readonly kind: ClampKind; readonly units: Units }) {
+  const { capacityBySpan: lines = [], arm, wedgeCapacity } = kind;
+  const more = [
+    ...lines.map(({ span, load }) => `up to ${lengthFigure(span, units)}: ${quantityText(load, "kN", units)}`),
+    ...(wedgeCapacity === undefined ? [] : [`wedge ${quantityText(wedgeCapacity, "kN", units)}`]),
+    ...(arm === undefined ? [] : ["arm in bending"]),
+  ];
+  return <>{quantityText(kind.sideCapacity, "kN", units)}{more.map((line) => <span key={line} className="block text-sm text-ink-soft">{line}</span>)}</>;
+}
+
 function clampColumns(units: Units, onChange: ((kind: ClampKind) => void) | undefined): readonly DataColumn<ClampKind>[] {
   const figure = (value: number) => lengthFigure(value, units);
   const unit = units === "us" ? "ft-in" : "mm";
   return [
     { key: "name", head: "Name", isRowHead: true, cell: (kind) => kind.name },
     { key: "size", head: `Fits over (${unit})`, isFigure: true, cell: (kind) => `${figure(kind.minSize)} to ${figure(kind.maxSize)}` },
-    { key: "capacity", head: "Capacity of one side", isFigure: true, cell: (kind) => quantityText(kind.sideCapacity, "kN", units) },
+    { key: "capacity", head: "Capacity of one side", isFigure: true, cell: (kind) => <Capacity kind={kind} units={units} /> },
     { key: "bar", head: `Bar (${unit})`, isFigure: true, cell: (kind) => `${figure(kind.barLength)} × ${figure(kind.barDepth)} × ${figure(kind.barThickness)}` },
     { key: "weight", head: "Weight", isFigure: true, cell: (kind) => quantityText(kind.weight, "kg", units) },
     {

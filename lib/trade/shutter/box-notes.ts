@@ -5,6 +5,7 @@ import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts
 import { term } from "#lib/trade/engineering/working.ts";
 import type { Working } from "#lib/trade/engineering/working.ts";
 import { laid } from "./box-plan.ts";
+import type { ClampCheck } from "#lib/trade/engineering/clamps/clamp-strength.ts";
 import type { ClampAnswer } from "#lib/trade/engineering/clamps/clamp-layout.ts";
 import { EXAMPLE_MARK } from "./example-rule.ts";
 import type { PairStrength } from "./face-strength.ts";
@@ -37,7 +38,7 @@ export function boxWarnings(input: ShutterInput, layouts: readonly PanelLayout[]
 type Strengths = { readonly across: PairStrength; readonly along: PairStrength };
 
 /** The derivation in the order of the design: pressure, ply of both pairs, timber, clamps. */
-export function boxWorking(rule: ShutterRule, envelope: PressureEnvelope, timber: TimberCapacity, strengths: Strengths, clamped: { kind: ClampKind; answer: ClampAnswer }): readonly Working[] {
+export function boxWorking(rule: ShutterRule, envelope: PressureEnvelope, timber: TimberCapacity, strengths: Strengths, clamped: { kind: ClampKind; clamp: readonly ClampCheck[]; answer: ClampAnswer }): readonly Working[] {
   const boards = [strengths.across, strengths.along].map((pair) => ({ ...pair.board.working, title: `Faces ${pair.pair}: ${pair.board.working.title}` }));
   return [...envelope.working, ...boards, timberWorking(rule, timber), clampWorking(rule, timber, strengths, clamped)];
 }
@@ -55,7 +56,9 @@ function timberWorking(rule: ShutterRule, timber: TimberCapacity): Working {
   };
 }
 
-function clampWorking(rule: ShutterRule, timber: TimberCapacity, strengths: Strengths, clamped: { kind: ClampKind; answer: ClampAnswer }): Working {
+const PART_NAMES = { clamp: "side of a clamp", arm: "arm in bending", wedge: "wedge" } as const;
+
+function clampWorking(rule: ShutterRule, timber: TimberCapacity, strengths: Strengths, clamped: { kind: ClampKind; clamp: readonly ClampCheck[]; answer: ClampAnswer }): Working {
   const { demands, heights, use } = clamped.answer;
   const share = Math.max(strengths.across.share, strengths.along.share);
   const side = Math.max(strengths.across.side, strengths.along.side);
@@ -64,9 +67,9 @@ function clampWorking(rule: ShutterRule, timber: TimberCapacity, strengths: Stre
     title: "Backing over the clamps, and the clamps",
     inputs: [
       term("clamp heights", heights.join(", "), "mm"), term("timber's share of the face", share, "m"), term("wider concrete side", side, "m"),
-      term("clamp capacity per side", clamped.kind.sideCapacity, "kN"), term("deflection limit L /", rule.deflectionRatio, ""),
+      ...clamped.clamp.map(({ part, side, capacity, unit }) => term(`${PART_NAMES[part]}, faces ${side === "across" ? "A, C" : "B, D"}, may take`, capacity, unit)), term("deflection limit L /", rule.deflectionRatio, ""),
     ],
-    formula: "continuous beam over the clamps under p(z); M, V, d times the share; reaction times the side",
+    formula: "continuous beam over the clamps under p(z); M, V, d times the share; side F = reaction times the side, arm F (2 x - s) / 8, wedge F / 2",
     steps: [
       term(`M, ${Math.round(moment.at)} mm up`, moment.value * share, "kN.m"), term("M allowed", timber.moment, "kN.m"),
       term(`V one depth from the clamp, ${Math.round(shear.at)} mm up`, shear.value * share, "kN"), term("V allowed", timber.shear, "kN"),

@@ -134,11 +134,13 @@ function clampSides(section: Side, rule: ShutterInput["rule"]): ClampSides {
 function clampsOf(clamped: Clamped, strengths: Strengths): ClampLayout {
   const { heights, demands, lowerBound } = clamped.answer;
   const provenFewest = heights.length === lowerBound;
-  const force = (index: number, side: number) => kN((demands.reactions[index] ?? 0) * side);
+  const reaction = (index: number) => demands.reactions[index] ?? 0;
+  const force = (index: number, side: number) => kN(reaction(index) * side);
+  const allowed = reactionAllowed(clamped.clamp);
   return {
     kind: clamped.kind,
     heights,
-    forces: heights.map((height, index) => ({ height, facesAC: force(index, strengths.across.side), facesBD: force(index, strengths.along.side) })),
+    forces: heights.map((height, index) => ({ height, facesAC: force(index, strengths.across.side), facesBD: force(index, strengths.along.side), utilisation: reaction(index) / allowed })),
     lowerBound,
     provenFewest,
     reason: provenFewest

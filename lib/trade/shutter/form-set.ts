@@ -95,8 +95,8 @@ export type ClampLayout = {
   readonly kind: ClampKind;
   /** Of the bars' centres, above the foot of the form, lowest first. */
   readonly heights: readonly Millimetres[];
-  /** What each pair of faces puts on each clamp. */
-  readonly forces: readonly { readonly height: Millimetres; readonly facesAC: Kilonewtons; readonly facesBD: Kilonewtons }[];
+  /** What each pair of faces puts on each clamp, and its hardest-worked check. */
+  readonly forces: readonly { readonly height: Millimetres; readonly facesAC: Kilonewtons; readonly facesBD: Kilonewtons; readonly utilisation: number }[];
   /** No layout can have fewer than `lowerBound`; only where it equals the count is the count called the fewest. */
   readonly lowerBound: number;
   readonly provenFewest: boolean;

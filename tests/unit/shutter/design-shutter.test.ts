@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { degC, kg, kN, m_per_h, mm, N_per_mm2 } from "#lib/kernel/units.ts";
+import type { CubicCentimetres } from "#lib/trade/engineering/clamps/clamp-capacity.ts";
 import { kN_m_per_m } from "#lib/trade/engineering/engineering-units.ts";
 import { designShutter } from "#lib/trade/shutter/design-shutter.ts";
 import { EXAMPLE_CLAMP_KINDS, EXAMPLE_MARK, EXAMPLE_POUR, EXAMPLE_RULE } from "#lib/trade/shutter/example-rule.ts";
@@ -65,6 +66,20 @@ describe("an accepted form set", () => {
     expect(other.panels.map((panel) => panel.width)).toEqual([575, 361, 575, 361]);
     expect(one.panels.map((panel) => panel.width)).toEqual([361, 575, 361, 575]);
     expect(other.weight).toBeCloseTo(one.weight, 9);
+  });
+  it("holds every clamp to what its hirer lists for the span, to its arm and to its wedges", () => {
+    // 450 mm of concrete, 18 mm ply, 95 mm timber on edge: 676 mm between the wedges, so the line of 700 mm counts.
+    const stated = { capacityBySpan: [{ span: mm(500), load: kN(23) }, { span: mm(700), load: kN(15) }], arm: { sectionModulus: 40 as CubicCentimetres, stress: N_per_mm2(160) }, wedgeCapacity: kN(9) };
+    const kinds = EXAMPLE_CLAMP_KINDS.slice(0, 1).map((kind) => ({ ...kind, ...stated }));
+    const { plan, clamps, checks } = formSetOf(anInput({ section: rectangular(450, 450), clampKinds: kinds }, { joint: "pinwheel", backing: { ...EXAMPLE_RULE.backing, orientation: "edge" } }));
+    expect(plan.outsideBacking.w).toBe(450 + 2 * 18 + 2 * 95);
+    const capacity = (element: string) => checks.find((check) => check.element === element)?.capacity;
+    expect([capacity("clamp"), capacity("arm"), capacity("wedge")]).toEqual([15, 6.4, 9]);
+    const largest = Math.max(...clamps.forces.map(({ facesAC }) => facesAC));
+    // Arm: F (2 × 0.676 − 0.450) / 8 of 6.4 kN·m; wedge: F / 2 of 9 kN; side: F of 15 kN.
+    const use = Math.max(largest / 15, (largest * (2 * 0.676 - 0.45)) / 8 / 6.4, largest / 2 / 9);
+    expect(Math.max(...clamps.forces.map(({ utilisation }) => utilisation))).toBeCloseTo(use, 9);
+    expect(largest).toBeLessThanOrEqual(15);
   });
   it("weights, area and volume by hand: 450 × 450 × 2.4 m", () => {
     const set = formSetOf(anInput({ section: rectangular(450, 450), formHeight: mm(2400) }, { baseCleats: false, jointCleats: false }));

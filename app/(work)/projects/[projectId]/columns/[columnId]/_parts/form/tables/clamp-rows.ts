@@ -7,16 +7,15 @@ export type ClampRow = {
   readonly gapBelow: number;
   readonly facesAC: number;
   readonly facesBD: number;
-  /** The larger of the two forces over what one side may take. */
+  /** Its hardest-worked check: side, arm or wedge. */
   readonly utilisation: number;
 };
 
 /** The clamps of a layout, the highest first. */
-export function clampRows({ forces, kind }: Pick<ClampLayout, "forces" | "kind">): readonly ClampRow[] {
+export function clampRows({ forces }: Pick<ClampLayout, "forces">): readonly ClampRow[] {
   return forces
-    .map(({ height, facesAC, facesBD }, index) => ({
-      number: index + 1, height, gapBelow: height - (forces[index - 1]?.height ?? 0), facesAC, facesBD,
-      utilisation: Math.max(facesAC, facesBD) / kind.sideCapacity,
+    .map(({ height, facesAC, facesBD, utilisation }, index) => ({
+      number: index + 1, height, gapBelow: height - (forces[index - 1]?.height ?? 0), facesAC, facesBD, utilisation,
     }))
     .reverse();
 }
