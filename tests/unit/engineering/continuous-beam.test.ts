@@ -4,21 +4,7 @@ import { kN_per_m, m } from "#lib/kernel/units.ts";
 import { continuousBeam } from "#lib/trade/engineering/backing/continuous-beam.ts";
 import type { BeamInput } from "#lib/trade/engineering/backing/continuous-beam.ts";
 import { kN_m2 } from "#lib/trade/engineering/engineering-units.ts";
-
-/** Any supports and any straight-line load, the corners in order. */
-const beams: fc.Arbitrary<BeamInput> = fc
-  .record({
-    gaps: fc.array(fc.double({ min: 0.1, max: 2, noNaN: true }), { minLength: 1, maxLength: 9 }),
-    ends: fc.tuple(fc.double({ min: 0, max: 0.6, noNaN: true }), fc.double({ min: 0, max: 0.6, noNaN: true })),
-    load: fc.array(fc.tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 90, noNaN: true })), { minLength: 2, maxLength: 5 }),
-  })
-  .map(({ gaps, ends, load }) => {
-    const supports = [ends[0]];
-    for (const gap of gaps) supports.push((supports[supports.length - 1] ?? 0) + gap);
-    const length = (supports[supports.length - 1] ?? 0) + ends[1];
-    const corners = [...load].sort((a, b) => a[0] - b[0]).map(([at, value]) => ({ at: m(at * length), load: kN_per_m(value) }));
-    return { length: m(length), supports: supports.map(m), load: corners, stiffness: kN_m2(3.7) };
-  });
+import { anyBeam } from "#tests/support/builders/any-beam.ts";
 
 const solve = (beam: BeamInput) => {
   const answer = continuousBeam(beam);
@@ -44,7 +30,7 @@ function resultant(load: BeamInput["load"]): { force: number; moment: number } {
 describe("continuous beam", () => {
   it("reactions balance the load in force and in moment to 1e-9", () =>
     fc.assert(
-      fc.property(beams, (beam) => {
+      fc.property(anyBeam, (beam) => {
         const { reactions } = solve(beam);
         const { force, moment } = resultant(beam.load);
         const sum = reactions.reduce((total, reaction) => total + reaction, 0);
@@ -55,7 +41,7 @@ describe("continuous beam", () => {
     ));
   it("turned end for end it answers the same, turned", () =>
     fc.assert(
-      fc.property(beams, (beam) => {
+      fc.property(anyBeam, (beam) => {
         const turned = solve({
           ...beam,
           supports: [...beam.supports].reverse().map((at) => m(beam.length - at)),
@@ -68,9 +54,24 @@ describe("continuous beam", () => {
         expect(most(turned)).toBeCloseTo(most(straight), 6);
       }),
     ));
+  it("a beam and a load that are their own mirror image answer with their own mirror image", () =>
+    fc.assert(
+      fc.property(anyBeam, (half) => {
+        // The half beam, then its mirror image; the load's corners likewise.
+        const length = m(2 * half.length);
+        const both = <T extends number>(places: readonly T[]) => [...places, ...[...places].reverse().map((at) => m(length - at))];
+        const supports = both(half.supports).filter((at, index, all) => index === 0 || at - (all[index - 1] ?? 0) > 1e-6);
+        const load = [...half.load, ...[...half.load].reverse().map((corner) => ({ at: m(length - corner.at), load: corner.load }))];
+        const { reactions, stretches: all } = solve({ ...half, length, supports, load });
+        const stretches = all.filter((stretch) => stretch.to - stretch.from > 1e-6);
+        const scale = Math.max(1, ...reactions.map(Math.abs));
+        reactions.forEach((reaction, index) => expect(Math.abs(reaction - (reactions[reactions.length - 1 - index] ?? 0))).toBeLessThanOrEqual(1e-8 * scale));
+        stretches.forEach((stretch, index) => expect(Math.abs(stretch.moment - (stretches[stretches.length - 1 - index]?.moment ?? 0))).toBeLessThanOrEqual(1e-8 * scale));
+      }),
+    ));
   it("is linear in the load, and no load gives nothing", () =>
     fc.assert(
-      fc.property(beams, fc.double({ min: 0, max: 4, noNaN: true }), (beam, factor) => {
+      fc.property(anyBeam, fc.double({ min: 0, max: 4, noNaN: true }), (beam, factor) => {
         const scaled = solve({ ...beam, load: beam.load.map((corner) => ({ ...corner, load: kN_per_m(corner.load * factor) })) });
         solve(beam).stretches.forEach((stretch, index) => {
           expect(scaled.stretches[index]?.moment).toBeCloseTo(stretch.moment * factor, 6);
@@ -80,7 +81,7 @@ describe("continuous beam", () => {
     ));
   it("a load corner on a straight line changes nothing", () =>
     fc.assert(
-      fc.property(beams, fc.double({ min: 0.05, max: 0.95, noNaN: true }), (beam, share) => {
+      fc.property(anyBeam, fc.double({ min: 0.05, max: 0.95, noNaN: true }), (beam, share) => {
         const [a, b] = [beam.load[0], beam.load[1]];
         if (a === undefined || b === undefined) throw new Error("a load needs two corners");
         const between = { at: m(a.at + share * (b.at - a.at)), load: kN_per_m(a.load + share * (b.load - a.load)) };

@@ -34,6 +34,25 @@ describe("the exact beam gives the tabulated coefficients", () => {
     const { reactions } = beamOf(2, 1.3, 7, 1);
     [3 / 8, 10 / 8, 3 / 8].forEach((share, index) => expect(reactions[index]).toBeCloseTo(share * 7 * 1.3, 9));
   });
+  it.each([
+    ["three", [0.4, 1.1, 1.1, 0.4], [-0.1, -0.1]],
+    ["four", [0.393, 1.143, 0.929, 1.143, 0.393], [-0.1071, -0.0714, -0.1071]],
+    ["five", [0.395, 1.132, 0.974, 0.974, 1.132, 0.395], [-0.1053, -0.0789, -0.0789, -0.1053]],
+  ])("%s spans: reactions in w L and support moments in w L2 (beam tables to three and four places, from memory)", (_, reactions, moments) => {
+    const [length, load] = [1.7, 4.6];
+    const beam = beamOf(reactions.length - 1, length, load, 2.4);
+    reactions.forEach((share, index) => expect(Math.abs((beam.reactions[index] ?? 0) / (load * length) - share)).toBeLessThanOrEqual(0.0006));
+    moments.forEach((share, index) => expect(Math.abs((beam.supportMoments[index + 1] ?? 0) / (load * length ** 2) - share)).toBeLessThanOrEqual(0.00006));
+  });
+  it("load on an overhang a alone: free end sinks w a3 (4 L + 3 a) / 24 EI, far support is pulled by w a2 / 2 L, span rises 0.03208 w a2 L2 / EI (beam tables, from memory)", () => {
+    const [span, a, w, stiffness] = [2.3, 0.7, 6.4, 3.1];
+    const answer = continuousBeam({ length: m(span + a), supports: [m(0), m(span)], load: [{ at: m(span), load: kN_per_m(w) }, { at: m(span + a), load: kN_per_m(w) }], stiffness: kN_m2(stiffness) });
+    if (!answer.ok) throw new Error(answer.failure.message);
+    const [held, free] = answer.value.stretches;
+    expect(free?.deflection).toBeCloseTo((w * a ** 3 * (4 * span + 3 * a)) / (24 * stiffness), 9);
+    expect(answer.value.reactions[0]).toBeCloseTo((-w * a * a) / (2 * span), 9);
+    expect(Math.abs((held?.deflection ?? 0) / ((w * a * a * span * span) / stiffness) - 0.03208)).toBeLessThanOrEqual(0.00001);
+  });
   it("triangular load on one span: w L2 / (9 sqrt 3), reactions 1/6 and 1/3, deflection 0.00652 w L4 / EI (beam tables, from memory)", () => {
     const answer = continuousBeam({ length: m(2.1), supports: [m(0), m(2.1)], load: [{ at: m(0), load: kN_per_m(0) }, { at: m(2.1), load: kN_per_m(11) }], stiffness: kN_m2(4) });
     if (!answer.ok) throw new Error(answer.failure.message);
