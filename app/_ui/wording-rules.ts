@@ -1,8 +1,11 @@
+import { GEAR_WORDING } from "./wording-gear.ts";
+
 /** What happened, and what to do about it. `{name}` stands for a value that comes with the code. */
 export type Wording = { readonly title: string; readonly todo: string };
 
 /** Broken rules by their code; whoever adds a rule adds its words here. */
 export const RULE_WORDING: Readonly<Record<string, Wording>> = {
+  ...GEAR_WORDING,
   "wrong-sign-in": {
     title: "E-mail and password do not match.",
     todo: "Check both and try again; if the password is lost, ask the owner of your company for a link.",

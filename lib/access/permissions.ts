@@ -14,6 +14,10 @@ const HOLDERS = {
   "progress.read": ["owner", "leading hand", "office"],
   "progress.record": ["owner", "leading hand"],
   "exception.acknowledge": ["owner"],
+  "gear.read": ["owner", "leading hand", "office"],
+  "gear.move": ["owner", "leading hand", "office"],
+  "gear.count": ["owner", "leading hand", "office"],
+  "gear.settle": ["owner", "office"],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type Permission = keyof typeof HOLDERS;

@@ -36,12 +36,13 @@ export async function closeDb(): Promise<void> {
 }
 
 /** PostgreSQL's code of a failed query (SQLSTATE), or the ORM's own for a clash; null for anything else. */
-export function clashOf(error: unknown): "duplicate" | "still-used" | "lost-race" | null {
+export function clashOf(error: unknown): "duplicate" | "still-used" | "lost-race" | "broken-check" | null {
   if (!(error instanceof Prisma.PrismaClientKnownRequestError)) return null;
   const cause = (error.meta as { driverAdapterError?: { cause?: { originalCode?: string } } } | undefined)
     ?.driverAdapterError?.cause?.originalCode;
   if (error.code === "P2002" || cause === "23505") return "duplicate";
   if (error.code === "P2003" || cause === "23503" || cause === "23001") return "still-used";
+  if (cause === "23514") return "broken-check";
   if (error.code === "P2034" || cause === "40001" || cause === "40P01") return "lost-race";
   return null;
 }

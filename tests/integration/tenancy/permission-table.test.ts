@@ -14,7 +14,7 @@ import { PERMISSIONS, type Site } from "./permission-table.ts";
 const SERVER = resolve("lib/server");
 const areas = readdirSync(SERVER).filter((name) => name !== "gate" && name !== "platform");
 for (const area of areas) {
-  for (const name of readdirSync(`${SERVER}/${area}`).filter((file) => file.endsWith(".ts"))) await import(`${SERVER}/${area}/${name}`);
+  for (const name of readdirSync(`${SERVER}/${area}`, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts"))) await import(`${SERVER}/${area}/${name}`);
 }
 
 const callerOf = (company: Company, role: Role): Caller => ({ owner: company.owner, "leading hand": company.leadingHand, office: company.office })[role];

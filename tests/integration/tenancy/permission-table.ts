@@ -12,9 +12,10 @@ import { PROJECT, projectAsItIs, type Project } from "#tests/support/builders/a-
 import { aTick } from "#tests/support/builders/a-site-event.ts";
 import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
+import { gearPermissions } from "./gear-permissions.ts";
 
 export type Site = { readonly company: Company; readonly project: Project; readonly by: Caller; readonly word: string };
-type Row = {
+export type Row = {
   readonly may: readonly Role[] | "anyone";
   /** What another company's owner gets with the same input: nothing there, or the same for a company of the own. */
   readonly stranger: "not-found" | "own";
@@ -97,6 +98,8 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   "progress.getToday": ofProject(all),
   "progress.readChanges": ofProject(all, () => ({ since: 0 })),
   "progress.recordSiteEvents": ofProject(crew, (site) => ({ events: [aTick(firstColumn(site), "cut")] })),
+
+  ...gearPermissions(ofProject),
 };
 
 async function tokenOf(by: Caller): Promise<string> {

@@ -1,0 +1,36 @@
+import "server-only";
+import { cleanGearInput, moveGearInput, reverseMovementInput } from "#lib/contracts/gear.ts";
+import { brokenRule, notFound, ok } from "#lib/kernel/result.ts";
+import { isSource, TICK_KINDS, transfer } from "#lib/trade/gear/ledger.ts";
+import { projectUseCase } from "../gate/use-case.ts";
+import { findMovement, listPlaces, listStandings } from "./ledger/ledger-store.ts";
+import { postMovements, reverseMovement as mirrorMovement } from "./ledger/post-movements.ts";
+
+/** From one place to another. What is lost or scrapped is said by a count or on the panel, with its price. */
+export const moveGear = projectUseCase("gear.moveGear", "gear.move", moveGearInput, async (scope, { fromId, toId, happenedAt, lines, reason }) => {
+  const places = await listPlaces(scope, [fromId, toId]);
+  const closed = places.find(({ kind }) => isSource(kind) || kind === "lost" || kind === "scrapped");
+  if (closed) return brokenRule("place-not-for-moving", { place: closed.name });
+  return postMovements(scope, [{
+    kind: "moved", projectId: scope.projectId, happenedAt, reason, lines: lines.flatMap(({ itemId, quantity }) => transfer(itemId, fromId, toId, quantity)),
+  }]);
+});
+
+/** Scraped, oiled and back in the rack: the lines given, or everything in the bay. */
+export const cleanGear = projectUseCase("gear.cleanGear", "gear.move", cleanGearInput, async (scope, { fromId, toId, happenedAt, lines }) => {
+  const places = new Map((await listPlaces(scope, [fromId, toId])).map(({ id, kind }) => [id, kind]));
+  if (places.get(fromId) !== "cleaning bay" || places.get(toId) !== "rack") return notFound("place");
+  const cleaned = lines ?? (await listStandings(scope, scope.projectId)).filter(({ placeId }) => placeId === fromId);
+  if (cleaned.length === 0) return ok([] as readonly string[]);
+  return postMovements(scope, [{
+    kind: "cleaned", projectId: scope.projectId, happenedAt, lines: cleaned.flatMap(({ itemId, quantity }) => transfer(itemId, fromId, toId, quantity)),
+  }]);
+});
+
+/** Takes back a movement somebody keyed. One that follows from a tick goes with its tick. */
+export const reverseMovement = projectUseCase("gear.reverseMovement", "gear.move", reverseMovementInput, async (scope, { movementId, reason }) => {
+  const movement = await findMovement(scope, movementId);
+  if (!movement || (movement.projectId !== null && movement.projectId !== scope.projectId)) return notFound("movement");
+  if (movement.siteEventId !== null && (TICK_KINDS as readonly string[]).includes(movement.kind)) return brokenRule("movement-follows-tick");
+  return mirrorMovement(scope, movementId, reason);
+});
