@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { wordFailure } from "#app/_ui/wording.ts";
 import { wordFinding } from "#app/_ui/wording-findings.ts";
-import { RULE_WORDING } from "#app/_ui/wording-rules.ts";
+import { RULE_WORDING } from "#app/_ui/wording/rules.ts";
 import { finding, FINDINGS, type FindingCode } from "#lib/trade/progress/finding.ts";
 
 const serverSource = readdirSync("lib/server", { recursive: true, encoding: "utf8" })

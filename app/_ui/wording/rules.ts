@@ -1,4 +1,4 @@
-import { GEAR_WORDING } from "./wording-gear.ts";
+import { GEAR_WORDING } from "./gear-rules.ts";
 
 /** What happened, and what to do about it. `{name}` stands for a value that comes with the code. */
 export type Wording = { readonly title: string; readonly todo: string };
