@@ -37,7 +37,7 @@ function outsideFormulas(pour: PressureConditions): Refusal | null {
  *
  * Formula: p(z) = min(w z, p_limit), z below the concrete surface, p_limit by the method; base pumping: 1.25 w z.
  * Parameters: pour, with density [kN/m3] 15 to 40, temperature [degC], rise rate [m/h] over 0, slump [mm], vibration depth [mm],
- *   pour height [mm] up to the form's; form, with height [mm] over 0 and largest plan side [mm].
+ *   pour height [mm] up to the form's, setting end [h] for DIN 18218:2010; form, with height [mm] over 0 and largest plan side [mm].
  * Result: corners (depth [m], pressure [kPa]) of a line, the edition, the rule that governs and the working.
  * Limits: base pumping and external vibration are refused by every formula; ACI 347: slump over 175 mm, vibration deeper than
  *   1200 mm and self-compacting concrete answered with the full head, a plan side over 2000 mm with its wall branches; CIRIA 108:

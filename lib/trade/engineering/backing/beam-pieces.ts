@@ -39,6 +39,17 @@ function loadOver(corners: readonly LoadCorner[], from: number, to: number): rea
   return [0, 0];
 }
 
+/**
+ * The beam cut into pieces under one straight line of load each.
+ *
+ * Formula: cuts at both ends, at every support and at every load corner; a stretch adds up w, w x and the fixed-end moments -w x (L - x)^2 / L^2 and
+ *   -w x^2 (L - x) / L^2 by three Gauss places to a piece, which is exact for straight loads.
+ * Parameters: length [m], over 0; supports [m] and corners (place [m], load [kN/m]), ascending.
+ * Result: pieces with start and length [m], load at the start [kN/m] and its rise [kN/m2]; stretches with load [kN] and moments [kN.m].
+ * Limits: none here; the order of supports and corners is held by `continuousBeam`. Pieces under 1e-12 m are dropped.
+ * Example: 2 m under 5 kN/m all over, supports at both ends: one piece, 10 kN, fixed-end moments -5 x 2^2 / 12 = -1.667 kN.m.
+ * Source: fixed-end moments and Gauss integration, elastic beam theory.
+ */
 export function layOutPieces(length: number, supports: readonly number[], corners: readonly LoadCorner[]): Pieces {
   const cuts = cutsOf(length, supports, corners);
   const most = cuts.length;
@@ -95,8 +106,16 @@ const dropIn = (s: number, y: number, t: number, m: number, v: number, w: number
   y + s * (t + s * (m / 2 + s * (v / 6 - s * (w / 24 + (s * k) / 120))));
 
 /**
- * Goes along a stretch piece by piece with the exact polynomials of a straight load; slope t and drop y are times EI, drop upwards.
- * Plain local numbers: this is the innermost loop of every clamp layout.
+ * Goes along a stretch piece by piece with the exact polynomials of a straight load. Plain local numbers: this is the innermost loop of every
+ * clamp layout.
+ *
+ * Formula: M = m + v s - w s^2 / 2 - k s^3 / 6; EI slope and EI drop its first and second integrals; drop upwards.
+ * Parameters: pieces; from and to [m]; at `from`: moment m [kN.m], sagging positive, shear v [kN], slope times EI [kN.m2], drop times EI [kN.m3].
+ * Result: slope times EI [kN.m2] and drop times EI [kN.m3] at the end; largest moment [kN.m] without its sign, its place [m], largest drop times EI [kN.m3].
+ * Limits: none here; the stretch must begin and end at cuts, which is held by `continuousBeam`. The largest drop is that of eight samples to a piece,
+ *   moved onto the nearby zero of the slope.
+ * Example: 1.6 m under 5 kN/m from a simple support, v = 4 kN: largest moment 5 x 1.6^2 / 8 = 1.6 kN.m at 0.8 m.
+ * Source: integration of the load, elastic beam theory.
  */
 export function march(pieces: Pieces, from: number, to: number, moment: number, shear: number, slope: number, drop: number): Marched {
   let m = moment;

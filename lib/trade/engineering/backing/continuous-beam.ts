@@ -94,7 +94,7 @@ function solveSlopes(spans: readonly Stretch[], startMoment: number, endMoment: 
  *   F the fixed-end moments by three-point Gauss integration (exact for straight loads); then statics within each span.
  * Parameters: length [m], over 0; supports [m], two or more, ascending within the length; load [kN/m] at ascending places [m];
  *   stiffness EI [kN.m2], over 0 and the same along the beam.
- * Result: reactions [kN], moments over the supports [kN.m, sagging positive], and per stretch the largest moment [kN.m], the shears
+ * Result: reactions [kN], moments over the supports [kN.m], sagging positive, and per stretch the largest moment [kN.m], the shears
  *   beside its supports [kN] and the largest deflection [m].
  * Limits: fewer than two supports, supports or loads out of order and EI of 0 are refused. Linear elastic, small deflections, no shear
  *   deformation; a support can pull as well as push, so a negative reaction means lift-off and must be looked at by the caller.

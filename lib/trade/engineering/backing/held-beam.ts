@@ -12,7 +12,7 @@ export type HeldBeam = { readonly beam: BeamAnswer; /** Which of the supports ca
  *
  * Formula: `continuousBeam`; while a support would pull and more than two are left, the one that pulls most is taken out and the beam solved again.
  * Parameters: beam, with length [m], supports [m] ascending, load corners [m, kN/m], stiffness [kN.m2].
- * Result: the beam as solved last, forces in [kN] and [kN.m], and the places of the supports that carry [-].
+ * Result: the beam as solved last, forces [kN], moments [kN.m], places and deflections [m], and which of the supports carry [-].
  * Limits: those of `continuousBeam`; of two supports left one may still pull: its reaction is then negative.
  * Example: 0.4 kN/m over the first metre of three, supports at 0, 1 and 3 m: the third would pull and is taken out; 0.2 kN on each of the two left.
  * Source: unilateral supports, elastic beam theory.

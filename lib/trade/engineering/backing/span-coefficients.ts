@@ -43,7 +43,7 @@ export type SpanActions = { readonly moment: KilonewtonMetres; readonly shear: K
  * Result: M [kN.m], V [kN], d [m].
  * Limits: those of the coefficients: equal spans, uniform load, small deflections.
  * Example: w = 68.4 kN/m on a metre of board, L = 0.231 m, L_s = 0.146 m, EI = 2.9 kN.m2, three spans: M = 0.3650 kN.m, V = 5.992 kN, d = 0.463 mm.
- * Source: as of the coefficients handed over.
+ * Source: proportion, elastic beam theory; the coefficients bring their own source.
  */
 export function spanActions(given: {
   readonly coefficients: SpanCoefficients;

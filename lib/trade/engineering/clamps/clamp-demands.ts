@@ -43,8 +43,8 @@ export const loadUp = (envelope: PressureEnvelope): LoadCorner[] =>
  * Formula: the backing as a continuous beam over the clamps under p(z); V taken one timber depth from the clamp, V - p d with p at the
  *   upper end of that length; deflection over its span, over twice its length for an overhang.
  * Parameters: envelope; formHeight [mm], over 0; heights [mm] of the clamps above the foot, ascending, two or more; backingDepth d [m].
- * Result: worst moment [kN.m/m], shear [kN/m] and deflection over span [-] (for EI = 1), reactions [kN/m], each with its height [mm].
- *   Times the timber's share of the face they are the timber's; times the concrete side the reactions are the clamp's.
+ * Result: per metre of face width the worst moment [kN.m], shear [kN], deflection over span [-] (for EI = 1 kN.m2) and reactions [kN], each with its
+ *   height [mm]. Times the timber's share of the face they are the timber's; times the concrete side the reactions are the clamp's.
  * Limits: fewer than two clamps are refused. A clamp cannot pull: one that would is taken as carrying nothing. Clamps taken as unyielding.
  * Example: 40 kPa all over a form of 2.6 m, clamps at 0, 1.3 and 2.6 m, d = 0.05 m: moment 40 x 1.3^2 / 8 = 8.45 kN.m, middle reaction
  *   1.25 x 40 x 1.3 = 65 kN, shear 0.625 x 40 x 1.3 - 40 x 0.05 = 30.5 kN, per metre.

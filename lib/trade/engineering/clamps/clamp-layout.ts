@@ -84,6 +84,13 @@ function settle(task: SpacedTask, bound: CountBound, below: number, effort: numb
  * whose prefix already breaks a check whatever follows. A count it finds is taken; a count it runs through without finding is impossible. So
  * where the search ends by itself the count is the fewest there is; where its effort runs out, `lowerBound` stays under the count and the
  * layout is not called the fewest.
+ *
+ * Formula: the least count for which a layout has a use up to 1 by `clampDemands` and `layoutUse`.
+ * Parameters: task with spacing [mm], share [m], capacities [kN.m], [kN], [kN.m2]; effort [-], spans the search may set; bound, of the same task.
+ * Result: heights [mm], demands per metre of face [kN.m], [kN], [-], use [-], and the count that no layout can go under [-].
+ * Limits: refused where no layout that was tried passes, with the least use found. The same task and effort always give the same layout.
+ * Example: 40 kPa all over 1.5 m, a clamp that may take 45 kN/m, timber to spare, clamps from 150 mm: 60 kN/m asks for two, and two do.
+ * Source: fewest supports of a continuous beam under a spacing rule; statics, search and bound are our own, with their proof at `searchCount`.
  */
 export function clampLayout(task: SpacedTask, effort: number = DESIGN_EFFORT, bound: CountBound = countBound(task)): Result<ClampAnswer, Refusal> {
   const rule = gapRule(task);

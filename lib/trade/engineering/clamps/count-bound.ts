@@ -42,7 +42,16 @@ function latticeOf(task: Pick<SpacedTask, "formHeight" | "spacing">): Lattice {
   return { module, firstFrom: up(firstMin), firstTo: Math.min(top, down(firstMax)), topFrom: Math.max(0, up(task.formHeight - topMax)), top, gapFrom: Math.max(1, up(smallestGap)), gapTo: down(largestGap) };
 }
 
-/** The same for every clamp that is tried on one form. */
+/**
+ * `loadSums` at the steps of the spacing rule: the same for every clamp that is tried on one form.
+ *
+ * Formula: as of `loadSums`, one step to a module.
+ * Parameters: task with form height and module [mm].
+ * Result: places [m], pressures [kPa] and sums from the foot, of p x^k [kN/m], [kN], [kN.m], [kN.m2].
+ * Limits: none here; the module is held by the shutter rule.
+ * Example: 1500 mm on a module of 50 mm: 31 steps.
+ * Source: statics of the pressure line.
+ */
 export function latticeSums(task: Pick<SpacedTask, "envelope" | "formHeight" | "spacing">): LoadSums {
   const { module, top } = latticeOf(task);
   return loadSums(task.envelope, module / 1000, top + 1);

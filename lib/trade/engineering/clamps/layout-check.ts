@@ -54,7 +54,7 @@ function checksOf(task: LayoutTask, demands: ClampDemands, clamp: readonly Clamp
  *
  * Formula: `clampDemands`, each demand over its capacity; strength under the load factor, deflection under the load as it is.
  * Parameters: task with capacities [kN.m], [kN], share [m]; clamp checks [kN] or [kN.m] per reaction; sides [mm]; heights [mm], ascending, two or more.
- * Result: demands, checks with their use [-] and height [mm], and each clamp's forces [kN].
+ * Result: demands [kN.m], [kN], [-] per metre of face, checks with their use [-] and height [mm], and each clamp's forces [kN].
  * Limits: those of `clampDemands`. Heights are taken as they are: the spacing rule is not asked.
  * Example: middle reaction 65 kN/m on a side of 0.4 m: 26 kN, 0.929 of a clamp of 28 kN.
  * Source: as of `clampDemands` and `clampChecks` (equations of equilibrium).

@@ -10,7 +10,16 @@ export type LoadSums = {
   readonly s3: Float64Array;
 };
 
-/** The pressure is constant up to the foot of the liquid zone, then falls straight to zero at the surface. */
+/**
+ * Running sums of the pressure from the foot of the form up.
+ *
+ * Formula: s_k(x) = int p u^k du from 0 to x, k = 0 to 3; p is constant up to the foot of the liquid zone, then falls straight to 0 at the surface.
+ * Parameters: envelope; step [m], over 0; count [-] of places, the first at 0.
+ * Result: per metre of face: places [m], pressures [kPa], s0 [kN/m], s1 [kN], s2 [kN.m], s3 [kN.m2].
+ * Limits: none here; above the surface the sums stay as they are there.
+ * Example: 20 kPa all over up to 1.5 m: s0 = 30 kN/m, s1 = 20 x 1.5^2 / 2 = 22.5 kN.
+ * Source: statics of the pressure line.
+ */
 export function loadSums(envelope: PressureEnvelope, step: number, count: number): LoadSums {
   const { limit, liquidDepth, pourHeight } = envelope;
   const bend = pourHeight - liquidDepth;

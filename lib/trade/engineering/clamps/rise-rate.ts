@@ -34,7 +34,7 @@ const withLimit = (envelope: PressureEnvelope, head: number, limit: number): Pre
  * Limits: the use of a continuous beam need not rise with every load, so the steps go up from the lowest and stop at the first that fails: what is
  *   halved is the running maximum, which cannot fall. A failure that lies wholly between two steps is not seen; a step is under 1 kPa for heads up to 160 kPa.
  * Example: a clamp that may take 30 kN/m on a form with one gap of even load 0.6 m: 50 kPa.
- * Source: bisection of a monotone function (equations of the running maximum).
+ * Source: bisection of the running maximum; elastic beam theory for the use.
  */
 export function highestLimit(envelope: PressureEnvelope, density: number, use: (envelope: PressureEnvelope) => number): Kilopascals {
   const head = density * envelope.pourHeight;
@@ -62,13 +62,13 @@ export function highestLimit(envelope: PressureEnvelope, density: number, use: (
  *
  * Formula: the largest R with p(R) <= L, by halving between 0.01 and 60 m/h.
  * Parameters: pour, its rise rate not read; form; temperature [degC]; limit L [kPa]; head [kPa].
- * Result: R [m/h], rounded down to 0.01.
+ * Result: R [m/h], rounded down to 0.01, beside the temperature [degC] it holds for.
  * Limits: a refusal of the method at the lowest rate is handed on; one at a higher rate counts as over the limit. Why p never falls with R, so that
  *   halving is exact: ACI 347 and DIN 18218 are straight lines rising with R between a minimum and the head, and each of ACI's branches begins at or
  *   over the value the last one ended with. CIRIA 108, y = C1 sqrt(R), f = y + k sqrt(H - y): f falls only where H - y < k^2 / 4, and there f >= H,
  *   since k sqrt(e) >= e for e <= k^2; so min(f, h) is the head h there and cannot fall.
  * Example: ACI 347 SI, w = 23.5 kN/m3, C_c = 1.2, 17 degC, L = 70.90 kPa: 2.3 m/h (the example of `aciColumnPressureSi` read backwards).
- * Source: bisection of a monotone function; formulas as of the method (equations there).
+ * Source: bisection of a monotone function; ACI 347-04, CIRIA Report 108 (1985) and DIN 18218:2010-01 as of their formulas.
  */
 export function highestRiseRate(pour: PressureConditions, form: FormSize, temperature: DegreesCelsius, limit: Kilopascals, head: Kilopascals): RiseRateLine {
   const line = { temperature, riseRate: null, anyRate: false, refusal: null };

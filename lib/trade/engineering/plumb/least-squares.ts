@@ -8,7 +8,7 @@ const SINGULAR = 1e-9;
  *
  * Formula: normal equations A^T A x = A^T b, Gauss elimination with pivoting.
  * Parameters: equations [-], each with a coefficient for every unknown, scaled so that the coefficients are of one order.
- * Result: the unknowns [in the unit of the values], or null where the readings do not fix them all.
+ * Result: the unknowns [as given], in the unit of the values, or null where the readings do not fix them all.
  * Limits: none; fewer readings than unknowns give null.
  * Example: x = 3, x = 4, y = 2: 3.5 and 2.
  * Source: method of least squares, equations of Gauss.

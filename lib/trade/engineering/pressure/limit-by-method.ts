@@ -30,7 +30,18 @@ export const EDITIONS: Readonly<Record<AnyPressureMethod, string>> = {
   "aci-347-us-before-2001": ACI_347_BEFORE_2001_EDITION,
 };
 
-/** The largest pressure by the method the conditions name; what that method does not cover is refused or answered with the head, as it asks. */
+/**
+ * The largest pressure by the method the conditions name.
+ *
+ * Formula: full head, ACI 347 for columns and walls, CIRIA 108, DIN 18218 of 2010 and 1980, ACI 347 before 2001: as of each.
+ * Parameters: pour, with density [kN/m3], temperature [degC], rise rate [m/h], slump and vibration depth [mm], setting end [h]; form, sides [mm];
+ *   pourHeight [m], over 0.
+ * Result: p_max [kPa], the rule that governs and the working.
+ * Limits: what the method does not cover is refused, or answered with the full head where the method asks for that (ACI 347: slump over 175 mm,
+ *   vibration deeper than 1200 mm, self-compacting concrete, walls over 4.5 m/h or 15 ft/h).
+ * Example: ACI 347 SI, 23.5 kN/m3, 17 degC, 2.3 m/h, retarder, 3.6 m: 70.90 kPa; the same at a slump of 200 mm: 84.6 kPa, the head.
+ * Source: ACI 347-04 and 347R-14; CIRIA Report 108 (1985); DIN 18218:2010-01 and DIN 18218 (09/80); as of each formula.
+ */
 export function limitByMethod(pour: PressureConditions, form: FormSize, pourHeight: Metres): Limit {
   switch (pour.method) {
     case "full-head": return ok(fullHead(pour.concreteDensity, pourHeight, pour.placing === "pumped-from-base"));

@@ -46,6 +46,16 @@ function clock(hours: number, from: number | null, source: string): Count {
   };
 }
 
+/**
+ * A strip rule as a count that can be followed hour by hour.
+ *
+ * Formula: hours count 1 (from a temperature on, else 0); BS 8110 t + 10; maturity max(0, T - T0); equivalent age its factor; strength by the age of Annex B.
+ * Parameters: rule with hours [h], maturity [degC.h], temperatures [degC] and strengths [N/mm2].
+ * Result: what is asked for in the rule's unit [h], [degC.h] or [N/mm2], the least time [h], and what one hour at a temperature [degC] gathers.
+ * Limits: none here; the range of the rule and of the temperatures is held by `stripTimeWorking`.
+ * Example: maturity from -10 degC, 420 degC.h asked for: an hour at 20 degC gathers 30 degC.h.
+ * Source: ACI 347-04, IS 456:2000, BS 8110-1:1997, ASTM C1074-19, EN 1992-1-1:2004; as of each formula.
+ */
 export function countingOf(rule: StripRule): Count {
   switch (rule.kind) {
     case "aci-347": return clock(12, CLOCK_RULES["aci-347"].countsFrom, CLOCK_RULES["aci-347"].source);

@@ -55,7 +55,16 @@ export type BackingAnswer = {
 
 export type BackingWorking = (input: BackingInput) => Result<BackingAnswer, Refusal>;
 
-/** Capacity of the timber in the format asked for, with how it came about. */
+/**
+ * Capacity of the timber in the format asked for, with how it came about.
+ *
+ * Formula: `timberCapacity` of the values of `timberValues`.
+ * Parameters: input with breadth and depth [mm] and the choice of its values [N/mm2]; format.
+ * Result: moment [kN.m], shear [kN], stiffness [kN.m2], depth [m].
+ * Limits: refused as by `timberValues` (values of the other format, factors out of range) and `timberCapacity` (values of 0 or less).
+ * Example: C18, k_mod 0.7, gamma_M 1.3, 94 x 44 mm: 9.692 x 94 x 44^2 / 6e6 = 0.2940 kN.m.
+ * Source: elastic theory of the rectangular section; values as of their standard.
+ */
 export function timberInFormat(input: BackingTimberInput, format: SafetyFormat): Result<{ readonly capacity: TimberCapacity; readonly working: Working }, Refusal> {
   const values = timberValues(input.timber, input.depth, format);
   if (!values.ok) return values;
@@ -111,7 +120,18 @@ function invalid(input: BackingInput): Refusal | null {
   return first !== undefined && first >= 0 ? null : refuse("lowest clamp (mm)", first ?? Number.NaN, "0 or more");
 }
 
-/** One backing timber over its clamps: every force, every use, and the lines to draw. */
+/**
+ * One backing timber over its clamps: every force, every use, and the lines to draw.
+ *
+ * Formula: `heldBeam` under the load; strength demands times the load factor over the capacity, deflection over its span against 1 / ratio.
+ * Parameters: input with length 100 to 20 000 [mm], two to 60 supports ascending [mm], load up to 1000 [kN/m] or pressure times a share up to 3 [m],
+ *   deflection ratio 50 to 2000 [-].
+ * Result: uses [-] at heights [mm], reactions [kN], and samples of moment [kN.m], shear [kN] and deflection [mm].
+ * Limits: refused outside those ranges, by the timber's own limits, by the pressure method and by the safety format. Shear is taken one depth from the
+ *   clamp only under loads that fall going up.
+ * Example: 1600 mm over two clamps at its ends under 5 kN/m: 5 x 1.6^2 / 8 = 1.6 kN.m and 4 kN on each clamp.
+ * Source: elastic beam theory; shear at one depth: Peurifoy and Oberlender, 4th ed. (2010), p. 153.
+ */
 export const backingWorking: BackingWorking = (input) => {
   const wrong = invalid(input);
   if (wrong !== null) return fail(wrong);

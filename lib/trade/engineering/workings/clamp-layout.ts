@@ -126,7 +126,18 @@ function prepare(input: ClampLayoutInput): Result<Prepared, Refusal> {
   return ok({ task, clamp: clamp.value, working: [...envelope.value.working, timber.value.working] });
 }
 
-/** Clamp heights found or checked, with every use, every force, what one clamp less would do, and how fast the pour may rise. */
+/**
+ * Clamp heights found or checked, with every use, every force, what one clamp less would do, and how fast the pour may rise.
+ *
+ * Formula: `clampLayout` or the heights as measured, then `checkLayout`, `leaveOneOut`, `highestLimit` and `highestRiseRate`.
+ * Parameters: input with form 300 to 12 000 [mm] high, share 0.01 to 3 [m], sides and wedge spans [mm], clamp data [kN], spacing or heights [mm],
+ *   temperatures [degC], deflection ratio 50 to 2000 [-].
+ * Result: heights [mm], checks with their use [-], forces [kN], rates [m/h] by temperature [degC], and the pressure line [m], [kPa].
+ * Limits: refused outside those ranges, by the pressure method, by a withdrawn edition, by the safety format, and where no layout passes. Measured heights
+ *   are taken as they are: a layout that fails is answered with its uses over 1.
+ * Example: three clamps 1.3 m apart under 40 kPa all over, a side of 0.4 m: the middle one holds 1.25 x 40 x 1.3 x 0.4 = 26 kN.
+ * Source: elastic beam theory; shear at one depth: Peurifoy and Oberlender, 4th ed. (2010), p. 153; pressure as of the method.
+ */
 export const clampLayoutWorking: ClampLayoutWorking = (input) => {
   const prepared = prepare(input);
   if (!prepared.ok) return prepared;

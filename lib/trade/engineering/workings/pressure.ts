@@ -40,7 +40,16 @@ function notesOf(envelope: PressureEnvelope, batterPerMetre: number): readonly P
   return [...notes, "seal-and-hold-down", "props-not-covered"];
 }
 
-/** Pressure of one pour on one form: the line, what it adds up to, and the uplift of a battered face. */
+/**
+ * Pressure of one pour on one form: the line, what it adds up to, and the uplift of a battered face.
+ *
+ * Formula: `pressureEnvelope`; F = p (h - z1 / 2); U = F b / 1000.
+ * Parameters: input with the pour and form of `pressureEnvelope` [kN/m3], [degC], [m/h], [mm], [h], and batter 0 to 300 [mm/m].
+ * Result: the line [m], [kPa], resultant and uplift [kN/m] of face width, height of the resultant [m], average [kPa].
+ * Limits: refused as by `pressureEnvelope`, and for a batter outside 0 to 300 mm/m: a face that leans further is a soffit.
+ * Example: full head, 24 kN/m3, 3.35 m: 80.4 kPa at the foot, 80.4 x 3.35 / 2 = 134.67 kN/m at 1.117 m.
+ * Source: statics of the pressure line; pressure as of the method's edition.
+ */
 export const pressureWorking: PressureWorking = ({ pour, form, batterPerMetre }) => {
   if (!(batterPerMetre >= 0 && batterPerMetre <= 300))
     return fail(refusal({ limit: "batter (mm/m)", given: batterPerMetre, allowed: "0 to 300 mm/m", source: "input", message: "A face that leans further is a soffit." }));

@@ -111,7 +111,17 @@ function byApa(input: SheathingInput, board: Extract<BoardChoice, { kind: "apa" 
   return ok(answerOf(input, { bending: least.bending * KPA_PER_PSF, shear: least.shear * KPA_PER_PSF, deflection: least.deflection * KPA_PER_PSF }, [working]));
 }
 
-/** A board on equal spans under one pressure: what each limit allows, and which governs. Permissible-stress format. */
+/**
+ * A board on equal spans under one pressure: what each limit allows, and which governs. Permissible-stress format.
+ *
+ * Formula: a supplier's board by `sheathing`; US concrete-form plywood by `apaPressures` and `apaOverhangPressures`.
+ * Parameters: input with pressure over 0 to 1000 [kPa], centres 0.02 to 3 [m], support width 0.001 to 1 [m], overhang 0 to 2 [m], deflection ratio 50 to 2000 [-].
+ * Result: pressures at which each limit is reached [kPa], uses [-], the least of them and its name.
+ * Limits: refused outside those ranges, where the supports would touch, and for thicknesses or grades the table does not hold. The deflection of a free
+ *   end is not limited.
+ * Example: 5/8 in. class I across, 14 in. centres, 1.5 in. supports, n = 360: 387.9 psf = 18.57 kPa, by deflection.
+ * Source: elastic theory of the strip; APA concrete-form plywood as in Peurifoy and Oberlender, 4th ed. (2010).
+ */
 export const sheathingWorking: SheathingWorking = (input) => {
   const wrong = invalid(input);
   if (wrong !== null) return fail(wrong);

@@ -108,7 +108,17 @@ function cautionsOf(input: StripTimeInput, earliest: number): readonly StripCaut
   return cautions;
 }
 
-/** The earliest time to strip an upright face by one rule and one temperature record, and what it hangs on. Never a release. */
+/**
+ * The earliest time to strip an upright face by one rule and one temperature record, and what it hangs on. Never a release.
+ *
+ * Formula: each hour gathers what `countingOf` says at its temperature; the rule is met when the value reaches what is asked for, not before the least time.
+ * Parameters: input with the rule's hours [h], maturity [degC.h], temperatures [degC] or strengths [N/mm2]; hourly [degC], up to 2160 readings.
+ * Result: earliest time after the end of the pour [h]; what is asked for and what is reached at each hour [-], in the unit beside them.
+ * Limits: refused for a gap in the record before stripping, a temperature outside the rule's own range, a rule outside its range, and a record that ends
+ *   too early.
+ * Example: maturity from -10 degC, 420 degC.h, 20 degC throughout: 420 / 30 = 14 h.
+ * Source: as of the rule: ACI 347-04, IS 456:2000, BS 8110-1:1997, ASTM C1074-19, EN 1992-1-1:2004, or the project's own.
+ */
 export const stripTimeWorking: StripTimeWorking = (input) => {
   const wrong = wrongRule(input.rule);
   if (wrong !== null) return fail(wrong);
