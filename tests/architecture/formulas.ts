@@ -31,7 +31,7 @@ function compile(planted: Readonly<Record<string, string>>): ts.Program {
     const text = byPath.get(resolve(path));
     return text === undefined ? getSourceFile(path, ...rest) : ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
   };
-  return ts.createProgram([...filesBelow(FORMULA_ROOM), ...Object.keys(planted)], { ...options, noEmit: true, incremental: false, types: [] }, host);
+  return ts.createProgram([...filesBelow(FORMULA_ROOM), ...Object.keys(planted)], { ...options, noEmit: true, incremental: false, types: [], lib: ["lib.esnext.d.ts"] }, host);
 }
 
 /** What is printed beside an answer, and why there is none: no answers themselves. */
