@@ -5,6 +5,7 @@ const HOLDERS = {
   "account.keep": ["owner", "leading hand", "office"],
   "people.read": ["owner", "leading hand", "office"],
   "people.manage": ["owner"],
+  "workings.use": ["owner", "leading hand", "office"],
   "project.read": ["owner", "leading hand", "office"],
   "project.set-up": ["owner", "office"],
   "schedule.import": ["owner", "office"],

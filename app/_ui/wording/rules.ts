@@ -30,6 +30,10 @@ export const RULE_WORDING: Readonly<Record<string, Wording>> = {
     title: "You hold {most} tokens already.",
     todo: "Revoke one that is no longer used.",
   },
+  "engineering-limit": {
+    title: "No answer: {limit} is outside what the method covers.",
+    todo: "{message}",
+  },
   "last-owner": {
     title: "A company needs at least one owner.",
     todo: "Make somebody else owner first, then change this role.",

@@ -17,5 +17,10 @@ export const workings = z.array(working);
 export const tellWorking = (list: readonly Working[]): z.output<typeof workings> =>
   list.map(({ title, inputs, formula, steps, result, source }) => ({ title, inputs: [...inputs], formula, steps: [...steps], result, source }));
 
+/** A limit that was not kept, where only a part of an answer falls under it. */
+export const refused = z.strictObject({
+  limit: z.string(), given: z.union([z.number(), z.string()]), allowed: z.string(), source: z.string(), message: z.string().describe("The limit, what was given, what would be allowed, and what to do."),
+});
+
 /** A limit that was not kept. The failure's `values` carry it, so that a program can read what a person reads. */
 export const ENGINEERING_LIMIT = "engineering-limit";

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { degC, hours, kN_per_m3, m_per_h, mm } from "#lib/kernel/units.ts";
 import { CEMENT_GROUPS, CONSISTENCY_CLASSES, PRESSURE_METHODS, WORKING_ONLY_METHODS } from "#lib/trade/engineering/pour-conditions.ts";
+import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
 import type { PressureAnswer, PressureInput } from "#lib/trade/engineering/workings/pressure.ts";
 import { amount, told } from "./amounts.ts";
 import { tellWorking, workings } from "./answer-parts.ts";
@@ -54,7 +55,8 @@ export function toPressure({ pour: given, form, batter_mm_per_m }: z.output<type
 
 export const pressureInput = pressureShape.transform(toPressure);
 
-export const pressureAnswer = z.strictObject({
+/** The pressure over the height of the concrete; in the clamp layout's answer as well. */
+export const envelopeTold = z.strictObject({
   method: z.string(),
   edition: z.string().describe("Name and edition of the method."),
   value_kind: z.enum(["service", "characteristic"]).describe("A characteristic value goes with partial factors only, never against permissible stresses."),
@@ -64,6 +66,15 @@ export const pressureAnswer = z.strictObject({
   pour_height_m: told("Height of concrete."),
   limit_kPa: told("The largest pressure, at the foot."),
   liquid_depth_m: told("Depth at which the liquid head reaches the limit."),
+});
+
+export const tellEnvelope = (envelope: PressureEnvelope): z.output<typeof envelopeTold> => ({
+  method: envelope.method, edition: envelope.edition, value_kind: envelope.valueKind, withdrawn_edition: envelope.withdrawn, governs: envelope.governs,
+  points: envelope.points.map(({ depth, pressure }) => ({ depth_m: depth, pressure_kPa: pressure })),
+  pour_height_m: envelope.pourHeight, limit_kPa: envelope.limit, liquid_depth_m: envelope.liquidDepth,
+});
+
+export const pressureAnswer = envelopeTold.extend({
   resultant_kN_per_m: told("All the pressure on one metre of face width."),
   resultant_height_m: told("Of the resultant above the foot."),
   average_kPa: told("Over the height of the concrete."),
@@ -73,15 +84,11 @@ export const pressureAnswer = z.strictObject({
 });
 export type PressureTold = z.output<typeof pressureAnswer>;
 
-export function tellPressure({ envelope, ...answer }: PressureAnswer): PressureTold {
-  return {
-    method: envelope.method, edition: envelope.edition, value_kind: envelope.valueKind, withdrawn_edition: envelope.withdrawn, governs: envelope.governs,
-    points: envelope.points.map(({ depth, pressure }) => ({ depth_m: depth, pressure_kPa: pressure })),
-    pour_height_m: envelope.pourHeight, limit_kPa: envelope.limit, liquid_depth_m: envelope.liquidDepth,
-    resultant_kN_per_m: answer.resultant, resultant_height_m: answer.resultantHeight, average_kPa: answer.average, uplift_kN_per_m: answer.uplift,
-    notes: [...answer.notes], working: tellWorking(answer.working),
-  };
-}
+export const tellPressure = ({ envelope, ...answer }: PressureAnswer): PressureTold => ({
+  ...tellEnvelope(envelope),
+  resultant_kN_per_m: answer.resultant, resultant_height_m: answer.resultantHeight, average_kPa: answer.average, uplift_kN_per_m: answer.uplift,
+  notes: [...answer.notes], working: tellWorking(answer.working),
+});
 
 /** An upright form of an invented column, filled at a moderate rate. */
 export const pressureExample = {

@@ -1,3 +1,9 @@
+import { backingExample } from "#lib/contracts/workings/backing.ts";
+import { clampLayoutExample } from "#lib/contracts/workings/clamp-layout.ts";
+import { plumbExample } from "#lib/contracts/workings/plumb.ts";
+import { pressureExample } from "#lib/contracts/workings/pressure.ts";
+import { sheathingExample } from "#lib/contracts/workings/sheathing.ts";
+import { stripTimeExample } from "#lib/contracts/workings/strip-time.ts";
 import type { Role } from "#lib/access/roles.ts";
 import { createToken, listTokens } from "#lib/server/people/access-tokens.ts";
 import { invitePerson } from "#lib/server/people/invitations.ts";
@@ -62,6 +68,13 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   "people.revokeInvitation": guarded(owner, async (site) => ({ invitationId: await openInvitation(site) })),
   "people.changeRole": guarded(owner, (site) => ({ ...leadingHand(site), role: "office" })),
   "people.setPersonActive": guarded(owner, (site) => ({ ...leadingHand(site), isActive: false })),
+
+  "workings.workOutPressure": own(all, () => pressureExample),
+  "workings.workOutSheathing": own(all, () => sheathingExample),
+  "workings.workOutBacking": own(all, () => backingExample),
+  "workings.workOutClampLayout": own(all, () => clampLayoutExample),
+  "workings.workOutStripTime": own(all, () => stripTimeExample),
+  "workings.workOutPlumb": own(all, () => plumbExample),
 
   "projects.listProjects": own(all, nothing),
   "projects.createProject": own(desk, ({ word }) => ({ ...PROJECT, name: word })),

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { z } from "zod";
 import { backingAnswer, backingExample, backingInput, tellBacking } from "#lib/contracts/workings/backing.ts";
+import { clampLayoutAnswer, clampLayoutExample, clampLayoutInput, clampLayoutMeasuredExample, tellClampLayout } from "#lib/contracts/workings/clamp-layout.ts";
 import { plumbAnswer, plumbExample, plumbInput, tellPlumb } from "#lib/contracts/workings/plumb.ts";
 import { pressureAnswer, pressureExample, pressureInput, tellPressure } from "#lib/contracts/workings/pressure.ts";
 import { sheathingAnswer, sheathingExample, sheathingInput, tellSheathing } from "#lib/contracts/workings/sheathing.ts";
@@ -9,6 +10,7 @@ import { stripTimeAnswer, stripTimeExample, stripTimeInput, tellStripTime } from
 import type { Result } from "#lib/kernel/result.ts";
 import type { Refusal } from "#lib/trade/engineering/working.ts";
 import { backingWorking } from "#lib/trade/engineering/workings/backing.ts";
+import { clampLayoutWorking } from "#lib/trade/engineering/workings/clamp-layout.ts";
 import { plumbWorking } from "#lib/trade/engineering/workings/plumb.ts";
 import { pressureWorking } from "#lib/trade/engineering/workings/pressure.ts";
 import { sheathingWorking } from "#lib/trade/engineering/workings/sheathing.ts";
@@ -30,6 +32,8 @@ const CALCULATORS: Readonly<Record<string, Calculator>> = {
   pressure: calculator(pressureInput, pressureAnswer, pressureExample, pressureWorking, tellPressure),
   sheathing: calculator(sheathingInput, sheathingAnswer, sheathingExample, sheathingWorking, tellSheathing),
   backing: calculator(backingInput, backingAnswer, backingExample, backingWorking, tellBacking),
+  "clamp layout": calculator(clampLayoutInput, clampLayoutAnswer, clampLayoutExample, clampLayoutWorking, tellClampLayout),
+  "clamps as measured": calculator(clampLayoutInput, clampLayoutAnswer, clampLayoutMeasuredExample, clampLayoutWorking, tellClampLayout),
   "strip time": calculator(stripTimeInput, stripTimeAnswer, stripTimeExample, stripTimeWorking, tellStripTime),
   plumb: calculator(plumbInput, plumbAnswer, plumbExample, plumbWorking, tellPlumb),
 };

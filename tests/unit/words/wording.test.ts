@@ -3,13 +3,14 @@ import { describe, expect, it } from "vitest";
 import { wordFailure } from "#app/_ui/wording.ts";
 import { wordFinding } from "#app/_ui/wording-findings.ts";
 import { RULE_WORDING } from "#app/_ui/wording/rules.ts";
+import { ENGINEERING_LIMIT } from "#lib/contracts/workings/answer-parts.ts";
 import { finding, FINDINGS, type FindingCode } from "#lib/trade/progress/finding.ts";
 
 const serverSource = readdirSync("lib/server", { recursive: true, encoding: "utf8" })
   .filter((name) => name.endsWith(".ts"))
   .map((name) => readFileSync(`lib/server/${name}`, "utf8"))
   .join("\n");
-const brokenRules = [...new Set([...serverSource.matchAll(/brokenRule\(\s*"([^"]+)"/g)].map(([, code]) => code ?? ""))];
+const brokenRules = [ENGINEERING_LIMIT, ...new Set([...serverSource.matchAll(/brokenRule\(\s*"([^"]+)"/g)].map(([, code]) => code ?? ""))];
 
 describe("words for what was refused", () => {
   it.each(brokenRules)("exist for the rule %s", (code) => {
