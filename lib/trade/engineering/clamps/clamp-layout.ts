@@ -22,9 +22,11 @@ export type ClampAnswer = {
   readonly lowerBound: number;
 };
 
-/** Spans set by the search before it gives up on a proof: within a design run, and where one layout is asked for by itself. */
+/** Spans set by the search before it gives up on a proof: within a design run, and where one layout is asked for by itself: a fraction of a second. */
 export const DESIGN_EFFORT = 3000;
-export const THOROUGH_EFFORT = 1_500_000;
+export const THOROUGH_EFFORT = 300_000;
+/** Judging a layout by the exact beam takes as long as setting so many spans, for every clamp of it. */
+const JUDGED = 5;
 
 /** More do not fit into the form. */
 const mostClamps = ({ formHeight, spacing }: SpacedTask): number => 2 + Math.floor(formHeight / spacing.smallestGap);
@@ -61,9 +63,10 @@ function settle(task: SpacedTask, bound: CountBound, below: number, effort: numb
     const metres = (steps: readonly number[]) => steps.map((step) => mm(step * bound.lattice.module));
     const answer = searchCount(bound, count, left, (held) => {
       // The clamps that hold are the whole beam: where they do not pass, no idle clamp helps.
+      left.left -= JUDGED * count;
       if ((judged(task, bound, metres(held))?.use ?? Infinity) > 1) return false;
       return withIdle(held, count - held.length, bound.lattice, (steps) => {
-        left.left -= 1;
+        left.left -= JUDGED * count;
         const tried = left.left < 0 ? null : judged(task, bound, metres(steps));
         if (tried !== null && tried.use <= 1) passing = tried;
         return passing !== null || left.left < 0;
