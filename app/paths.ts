@@ -1,6 +1,8 @@
 /** Every address of the product, built in one place. */
 export type SetUpPart = "levels" | "grid" | "marks" | "columns" | "schedule" | "shutter" | "pour" | "stages";
 
+export type WorkingName = "pressure" | "sheathing" | "backing" | "clamp-layout" | "strip-time" | "plumb";
+
 type Query = Readonly<Record<string, string | number | undefined>>;
 
 function withQuery(path: string, query: Query = {}): string {
@@ -28,6 +30,8 @@ export const paths = {
   column: (projectId: string, columnId: string, query?: Query) =>
     withQuery(`${project(projectId)}/columns/${encodeURIComponent(columnId)}`, query),
   pours: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/pours`, query),
+  workings: (projectId: string) => `${project(projectId)}/workings`,
+  working: (projectId: string, name: WorkingName) => `${project(projectId)}/workings/${name}`,
   setUp: (projectId: string) => `${project(projectId)}/set-up`,
   setUpPart: (projectId: string, part: SetUpPart) => `${project(projectId)}/set-up/${part}`,
   scheduleTemplate: (projectId: string) => `${project(projectId)}/set-up/schedule/template`,

@@ -5,7 +5,7 @@ import type { Units } from "./format-quantity.ts";
 
 /** Quantities a person types, by the unit they are kept in. */
 export type TypedUnit =
-  | "kN" | "kg" | "kg/m3" | "kN/m3" | "kPa" | "degC" | "degC.h" | "m/h" | "N/mm2" | "kN/m" | "kN.m/m" | "kN.m2/m" | "mm/m" | "cm3";
+  | "kN" | "kg" | "kg/m3" | "kN/m3" | "kPa" | "degC" | "degC.h" | "m/h" | "N/mm2" | "kN/m" | "kN.m/m" | "kN.m2/m" | "mm" | "mm/m" | "cm3";
 
 export type QuantityEdge = {
   readonly unit: string;
@@ -38,6 +38,7 @@ const METRIC: Readonly<Record<TypedUnit, QuantityEdge>> = {
   "kN/m": scaled("kN/m", 2, 1),
   "kN.m/m": scaled("kN·m/m", 3, 1),
   "kN.m2/m": scaled("kN·m²/m", 3, 1),
+  "mm": scaled("mm", 1, 1),
   "mm/m": scaled("mm/m", 1, 1),
   "cm3": scaled("cm³", 2, 1),
 };
@@ -55,6 +56,7 @@ const US: Readonly<Record<TypedUnit, QuantityEdge>> = {
   "kN/m": scaled("lb/ft", 0, POUND_FORCE / FOOT),
   "kN.m/m": scaled("lb·in/ft", 0, (POUND_FORCE * INCH) / FOOT),
   "kN.m2/m": scaled("lb·in²/ft", 0, (POUND_FORCE * INCH ** 2) / FOOT),
+  "mm": scaled("in", 4, MM_PER_INCH),
   "mm/m": scaled("in/ft", 3, MM_PER_INCH / FOOT),
   "cm3": scaled("in³", 3, (MM_PER_INCH / 10) ** 3),
 };

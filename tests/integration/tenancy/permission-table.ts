@@ -69,6 +69,7 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   "people.changeRole": guarded(owner, (site) => ({ ...leadingHand(site), role: "office" })),
   "people.setPersonActive": guarded(owner, (site) => ({ ...leadingHand(site), isActive: false })),
 
+  "workings.startWorkings": ofProject(all),
   "workings.workOutPressure": own(all, () => pressureExample),
   "workings.workOutSheathing": own(all, () => sheathingExample),
   "workings.workOutBacking": own(all, () => backingExample),
