@@ -45,6 +45,14 @@ function sheathingOf({ shutterRule: { ply, deflectionRatio } }: Rules, column: S
   };
 }
 
+/** A clamp as its hirer states it; a plausible one where the company keeps none. */
+const clampOf = (kind: SampleColumn["clamp"]): StartValues["clampLayout"]["clamp"] => ({
+  side_capacity_kN: kind?.sideCapacity ?? 25,
+  capacity_by_span: (kind?.capacityBySpan ?? []).map(({ span, load }) => ({ span_mm: span, load_kN: load })),
+  arm: kind?.arm ? { section_modulus_cm3: kind.arm.sectionModulus, stress_N_per_mm2: kind.arm.stress } : null,
+  wedge_capacity_kN: kind?.wedgeCapacity ?? null,
+});
+
 function clampLayoutOf(rules: Rules, column: SampleColumn, pressure: StartValues["pressure"]): StartValues["clampLayout"] {
   const { clampSpacing: spacing, deflectionRatio } = rules.shutterRule;
   const { temperature } = rules.pourConditions;
@@ -54,7 +62,7 @@ function clampLayoutOf(rules: Rules, column: SampleColumn, pressure: StartValues
       across: { side_mm: column.width, wedge_span_mm: column.outside.width },
       along: { side_mm: column.depth, wedge_span_mm: column.outside.depth },
     },
-    clamp: { side_capacity_kN: column.clamp?.sideCapacity ?? 25, capacity_by_span: [], arm: null, wedge_capacity_kN: null },
+    clamp: clampOf(column.clamp),
     deflection_ratio: deflectionRatio,
     layout: {
       kind: "fewest",

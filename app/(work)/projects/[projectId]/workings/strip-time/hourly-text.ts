@@ -1,5 +1,5 @@
 /** Days and times of day, as loggers write them before each reading. */
-const STAMP = /\b\d{1,4}[-/.]\d{1,2}[-/.]\d{2,4}(?:T(?=\d))?|\b\d{1,2}:\d{2}(?::\d{2})?(?:\s*[ap]m)?Z?\b/gi;
+const STAMP = /\b\d{1,4}[-/.]\d{1,2}[-/.]\d{2,4}(?:T(?=\d))?|(?<!\d)\d{1,2}:\d{2}(?::\d{2})?(?:\s*[ap]m)?Z?\b/gi;
 const GAP = /^(?:[-–—?]|gap|null|n\/?a)$/i;
 const NUMBER = /^[+\-−]?\d+(?:\.\d+)?$/;
 
