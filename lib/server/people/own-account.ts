@@ -5,6 +5,7 @@ import type { Caller } from "../gate/caller.ts";
 import { companyUseCase } from "../gate/use-case.ts";
 import { hashPassword, verifyPassword } from "../platform/secrets.ts";
 import { companyName, ownSecret, setOwnPassword } from "./store.ts";
+import { countTryApart, forgetTries, personKey, TRIES_MINUTES } from "./tries.ts";
 
 export const getOwnAccount = companyUseCase("people.getOwnAccount", "account.keep", nothing, async (scope) => {
   const { email } = await ownSecret(scope);
@@ -17,8 +18,11 @@ export const changePassword = companyUseCase(
   "account.keep",
   changePasswordInput,
   async (scope, input) => {
-    const { passwordHash } = await ownSecret(scope);
+    const { passwordHash, email } = await ownSecret(scope);
+    const key = personKey(email);
+    if (!(await countTryApart(key))) return brokenRule("too-many-sign-ins", { minutes: TRIES_MINUTES });
     if (!(await verifyPassword(passwordHash, input.current))) return brokenRule("wrong-current-password");
+    await forgetTries(key);
     const { sessionEpoch } = await setOwnPassword(scope, await hashPassword(input.next));
     const caller: Caller = { companyId: scope.companyId, personId: scope.member.id, sessionEpoch };
     return ok(caller);

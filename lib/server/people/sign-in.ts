@@ -5,26 +5,21 @@ import type { Caller } from "../gate/caller.ts";
 import { doorUseCase } from "../gate/use-case.ts";
 import { transaction } from "../platform/db.ts";
 import { sha256, verifyPassword } from "../platform/secrets.ts";
-import { clearFailures, countFailures, findPersonAtDoor, noteFailure, takeTurns } from "./door-store.ts";
+import { countFailures, findPersonAtDoor, noteFailure } from "./door-store.ts";
+import { countTry, forgetTries, personKey, TRIES_MINUTES } from "./tries.ts";
 
-export const WINDOW_MINUTES = 15;
-const MOST_PER_PERSON = 8;
 const MOST_PER_ADDRESS = 60;
 
 /** Answers the same, after the same work, whether the address is unknown, the password wrong or the person deactivated. */
 export const signIn = doorUseCase("people.signIn", signInInput, async ({ email, password, address }) => {
-  const personKey = sha256(`person:${email}`);
+  const key = personKey(email);
   const addressKey = sha256(`address:${address}`);
   const before = await transaction(async (tx) => {
-    await takeTurns(tx, personKey);
-    const tooMany =
-      (await countFailures(tx, personKey, WINDOW_MINUTES)) >= MOST_PER_PERSON ||
-      (await countFailures(tx, addressKey, WINDOW_MINUTES)) >= MOST_PER_ADDRESS;
-    // Counted before it is checked: many guesses sent at once must not all be let in under the same count.
-    if (!tooMany) await noteFailure(tx, personKey);
-    return { person: await findPersonAtDoor(tx, email), tooMany };
+    const isBarred = (await countFailures(tx, addressKey, TRIES_MINUTES)) >= MOST_PER_ADDRESS;
+    const mayTry = await countTry(tx, key, isBarred);
+    return { person: await findPersonAtDoor(tx, email), mayTry };
   });
-  if (before.tooMany) return brokenRule("too-many-sign-ins", { minutes: WINDOW_MINUTES });
+  if (!before.mayTry) return brokenRule("too-many-sign-ins", { minutes: TRIES_MINUTES });
 
   const { person } = before;
   const matches = await verifyPassword(person?.passwordHash ?? null, password);
@@ -32,7 +27,7 @@ export const signIn = doorUseCase("people.signIn", signInInput, async ({ email, 
     await transaction((tx) => noteFailure(tx, addressKey));
     return brokenRule("wrong-sign-in");
   }
-  await transaction((tx) => clearFailures(tx, personKey));
+  await forgetTries(key);
   const caller: Caller = { companyId: person.companyId, personId: person.id, sessionEpoch: person.sessionEpoch };
   return ok(caller);
 });

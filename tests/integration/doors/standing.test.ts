@@ -61,6 +61,13 @@ describe("a session", () => {
     expect((await signedIn(emailOf("office"), "another long password")).personId).toBe(office.personId);
   });
 
+  it("lets nobody at an open screen guess the password for long", async () => {
+    const { office } = await aCompany("Wheatear Boxing");
+    const guess = async (current: string) => refusal(await changePassword(office, { current, next: "another long password" }));
+    for (let tries = 1; tries <= 8; tries += 1) expect(await guess(`wrong one ${tries}`)).toBe("wrong-current-password");
+    expect(await guess(PASSWORD)).toBe("too-many-sign-ins");
+  });
+
   it("has the role the person has now", async () => {
     const { owner, office } = await aCompany("Pipit Boxing");
     valueOf(await createProject(office, PROJECT));
