@@ -5,6 +5,7 @@ import { isExample } from "#app/_ui/message/example-notice.tsx";
 import { DataTable } from "#app/_ui/page/data-table.tsx";
 import { lengthFigure, quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
 import { checkValue, percent, significant } from "#app/_ui/value/working-words.ts";
+import { drawnHigh } from "../_parts/answer/drawn-high.ts";
 import { lengthWords, pressureLines, timberLines, typedWords } from "../_parts/answer/input-words.ts";
 import { Verdict } from "../_parts/answer/verdict.tsx";
 import type { AnswerContext, Calculator, InputLine } from "../_parts/calculator.ts";
@@ -55,7 +56,7 @@ function Answer({ told, input, units }: AnswerContext & { readonly told: Backing
           note: `${checkValue(demand, unit, units)} of ${checkValue(capacity, unit, units)}, ${lengthFigure(Math.round(at_mm), units)}${units === "us" ? "" : " mm"} up`,
         }))}
       />
-      <BackingFigure told={told} input={input} units={units} />
+      <div style={drawnHigh(98, told.reactions.length)}><BackingFigure told={told} input={input} units={units} /></div>
       <DataTable
         caption="Force on each clamp, without the load factor"
         columns={[

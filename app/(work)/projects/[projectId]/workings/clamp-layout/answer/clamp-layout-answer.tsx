@@ -3,6 +3,7 @@ import { Figure } from "#app/_ui/page/figure.tsx";
 import { quantityText } from "#app/_ui/value/format-quantity.ts";
 import { percent } from "#app/_ui/value/working-words.ts";
 import { LEFT_OUT, type AnswerContext } from "../../_parts/calculator.ts";
+import { drawnHigh } from "../../_parts/answer/drawn-high.ts";
 import { Verdict, type BigFigure } from "../../_parts/answer/verdict.tsx";
 import type { ClampLayoutGiven } from "../read-clamp-layout.ts";
 import { CheckRows } from "./check-rows.tsx";
@@ -21,7 +22,9 @@ export function ClampLayoutAnswer({ told, input, units, query }: ClampLayoutAnsw
   return (
     <>
       <Verdict title={titleOf(told)} passes={told.passes} figures={figuresOf(told, `${quantityText(limit_kPa, "kPa", units)} at the foot by ${edition}`)} />
-      <Figure caption={`Clamps shaded by their use, the hardest-worked check of each; pressure by ${edition}`}><LayoutDrawing told={told} input={input} units={units} /></Figure>
+      <div style={drawnHigh(69, told.forces.length)}>
+        <Figure caption={`Clamps shaded by their use, the hardest-worked check of each; pressure by ${edition}`}><LayoutDrawing told={told} input={input} units={units} /></Figure>
+      </div>
       {without === undefined ? null : <WithoutOne input={input} heights={told.heights_mm} withoutMm={without} units={units} query={query} />}
       <div className="grid grid-cols-1 items-start gap-5 print:grid-cols-2 print:gap-2">
         <ClampRows told={told} units={units} query={query} />
