@@ -19,6 +19,10 @@ const HOLDERS = {
   "gear.move": ["owner", "leading hand", "office"],
   "gear.count": ["owner", "leading hand", "office"],
   "gear.settle": ["owner", "office"],
+  "hire.read": ["owner", "leading hand", "office"],
+  "hire.count": ["owner", "leading hand", "office"],
+  "hire.record": ["owner", "office"],
+  "hire.settle": ["owner", "office"],
 } as const satisfies Record<string, readonly Role[]>;
 
 export type Permission = keyof typeof HOLDERS;

@@ -1,4 +1,5 @@
 import { GEAR_WORDING } from "./gear-rules.ts";
+import { HIRE_WORDING } from "./hire-rules.ts";
 
 /** What happened, and what to do about it. `{name}` stands for a value that comes with the code. */
 export type Wording = { readonly title: string; readonly todo: string };
@@ -6,6 +7,7 @@ export type Wording = { readonly title: string; readonly todo: string };
 /** Broken rules by their code; whoever adds a rule adds its words here. */
 export const RULE_WORDING: Readonly<Record<string, Wording>> = {
   ...GEAR_WORDING,
+  ...HIRE_WORDING,
   "wrong-sign-in": {
     title: "E-mail and password do not match.",
     todo: "Check both and try again; if the password is lost, ask the owner of your company for a link.",

@@ -19,6 +19,7 @@ import { aTick } from "#tests/support/builders/a-site-event.ts";
 import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
 import { gearPermissions } from "./gear-permissions.ts";
+import { hirePermissions } from "./hire-permissions.ts";
 
 export type Site = { readonly company: Company; readonly project: Project; readonly by: Caller; readonly word: string };
 export type Row = {
@@ -114,6 +115,7 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   "progress.recordSiteEvents": ofProject(crew, (site) => ({ events: [aTick(firstColumn(site), "cut")] })),
 
   ...gearPermissions(ofProject),
+  ...hirePermissions(ofProject),
 };
 
 async function tokenOf(by: Caller): Promise<string> {

@@ -5,6 +5,7 @@ import { aStock } from "#tests/support/builders/a-stock.ts";
 import { aTick } from "#tests/support/builders/a-site-event.ts";
 import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
+import { aFullHire } from "./a-full-hire.ts";
 import { ownDatabase } from "#tests/support/own-database.ts";
 import { asApp, ask, refusalOf, withOwner } from "#tests/support/raw-sql.ts";
 import { importSchedule } from "#lib/server/columns/import-schedule.ts";
@@ -21,8 +22,10 @@ const GRANTS: Readonly<Record<string, string>> = {
   invitation: "INSERT SELECT UPDATE", level: "DELETE INSERT SELECT UPDATE", person: "INSERT SELECT UPDATE", planned_days: "INSERT SELECT UPDATE", project: "INSERT SELECT UPDATE",
   schedule_import: "INSERT SELECT", site_event: "INSERT SELECT",
   gear_item: "INSERT SELECT UPDATE", gear_place: "INSERT SELECT UPDATE", gear_movement: "INSERT SELECT", gear_line: "INSERT SELECT", gear_balance: "SELECT",
+  hire_supplier: "INSERT SELECT UPDATE", hire_query: "INSERT SELECT UPDATE", hire_terms: "INSERT SELECT", hire_rate: "INSERT SELECT", hire_docket: "INSERT SELECT",
+  hire_docket_line: "INSERT SELECT", hire_photo: "INSERT SELECT", hire_invoice: "INSERT SELECT", hire_reversal: "INSERT SELECT",
 };
-const APPEND_ONLY = ["site_event", "change_line", "schedule_import", "gear_movement", "gear_line"];
+const APPEND_ONLY = ["site_event", "change_line", "schedule_import", "gear_movement", "gear_line", "hire_terms", "hire_rate", "hire_docket", "hire_docket_line", "hire_photo", "hire_invoice", "hire_reversal"];
 const DOORS = [
   /* Not a door: keeps the balances, and is called by its trigger alone. */ "gear_keep_balances",
   "door_clear_failures", "door_failures", "door_find_invitation", "door_find_person", "door_find_token", "door_has_companies", "door_note_failure", "door_tidy",
@@ -44,6 +47,7 @@ async function aFullCompany(name: string): Promise<Company> {
   valueOf(await recordSiteEvents(company.owner, { projectId, events: [aTick(columnIds[0] ?? "", "cut")] }));
   valueOf(await savePlannedDays(company.owner, { projectId, columns: [{ columnId: columnIds[0] ?? "", pour: null, stoodOn: "2031-03-03", pouredOn: null }] }));
   await aStock(company.owner, projectId);
+  await aFullHire(company, projectId);
   const file = { projectId, fileName: "more.csv", file: aCsv([["K9", "A/9", "300x450", "Ground", "First"]]) };
   valueOf(await importSchedule(company.owner, { ...file, digest: valueOf(await previewSchedule(company.owner, file)).digest }));
   return company;

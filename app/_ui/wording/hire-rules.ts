@@ -1,0 +1,25 @@
+import type { Wording } from "./rules.ts";
+
+/** Broken rules of hire by their code. */
+export const HIRE_WORDING: Readonly<Record<string, Wording>> = {
+  "supplier-known": { title: "There is a supplier or a place called {name} already.", todo: "Use that one, or give this one another name." },
+  "hire-foreign-currency": { title: "These terms are in {currency}, the project is in {project}.", todo: "Hire is kept in the project's own currency. Agree terms in {project}, or hire from another supplier." },
+  "terms-overlap": {
+    title: "Terms from {latest} are in force already; new ones from {validFrom} would lie over them.",
+    todo: "Give a day after {latest}. If those terms were entered wrongly, reverse them first.",
+  },
+  "terms-not-latest": { title: "Later terms, from {latest}, follow those from {validFrom}.", todo: "Reverse the latest first." },
+  "reversed-already": { title: "{number} was reversed before.", todo: "Load the page again to see it." },
+  "docket-number-known": { title: "A docket {number} of this kind is entered already.", todo: "Look it up under Dockets. If it was entered wrongly, reverse it first." },
+  "docket-ahead": { title: "{on} lies ahead; today is {today}.", todo: "Enter it once it has happened." },
+  "docket-before-answered": { title: "{on} lies before {answers}, which is from {answeredOn}.", todo: "Correct the day, or choose another docket it belongs to." },
+  "more-than-on-hire": { title: "{item}: {asked} would leave, but only {there} can have been on hire on {on}.", todo: "Count again, check the day, or enter the delivery that is missing." },
+  "more-than-callable": { title: "{item}: {asked} called off, but only {there} are on hire and not called off yet.", todo: "Check the count against what is on hire." },
+  "docket-answered": { title: "{by} rests on {number}.", todo: "Reverse {by} first." },
+  "docket-needed": { title: "Without {number} more would have gone back than came.", todo: "Reverse the returns that rest on it first." },
+  "settled-already": { title: "The loss on {number} is settled already.", todo: "Nothing more to do." },
+  "no-stand-down": { title: "The terms of {supplier} grant no stand-down on that day.", todo: "If it was agreed in writing, enter terms that say so, then the stand-down." },
+  "photos-enough": { title: "A docket carries up to {most} photos.", todo: "Those that are there stay; put further ones on the next docket." },
+  "invoice-known": { title: "Invoice {number} of this supplier is entered already.", todo: "Open it in the list. If it was entered wrongly, reverse it first." },
+  "invoice-foreign-currency": { title: "The invoice is in {currency}, the project is in {project}.", todo: "Send it back for one in {project}; amounts are never converted here." },
+};
