@@ -1,0 +1,64 @@
+import { newHireColumns, type NewHireColumns } from "./new-hire-columns.ts";
+import { type DraftedModel, type ModelDraft, startDraft, type Term } from "./model-draft.ts";
+import { earliestEnd, onHand, type ReturnItem, type ReturnOrder } from "../return-order.ts";
+
+/** The columns of one item: on site from date t up to the next, delivered and taken away on date t, and which units those are. */
+export type ItemColumns = {
+  readonly stock: readonly number[];
+  readonly delivered: readonly number[];
+  readonly taken: readonly number[];
+  readonly lots: readonly { readonly id: string; readonly ends: readonly { readonly to: number; readonly column: number }[] }[];
+  readonly newHire: NewHireColumns | null;
+  /** What must be on site anyway: the demand, or more where lots may not go back yet. */
+  readonly least: readonly number[];
+};
+
+export type ReturnModel = { readonly drafted: DraftedModel; readonly trips: readonly number[]; readonly items: readonly ItemColumns[] };
+
+/**
+ * What is on site is what was, plus what comes, less what goes, and never under the demand; a truck carries so much each
+ * way. Charges that run by the date are counted on the stock; others on every pair of dates between which a unit may stay.
+ */
+export function returnModel(order: ReturnOrder): ReturnModel {
+  const draft = startDraft();
+  const trips = Array.from({ length: order.dates + 1 }, () => draft.column(order.tripCost, 0, order.mostTrips ?? Infinity));
+  const items = order.items.map((item) => itemColumns(draft, order.dates, item));
+  trips.forEach((trip, t) => {
+    for (const way of ["delivered", "taken"] as const) {
+      const load = order.items.flatMap(({ unitKg }, index): Term[] => {
+        const column = items[index]?.[way][t];
+        return column === undefined || unitKg === 0 ? [] : [[column, -unitKg]];
+      });
+      if (load.length > 0) draft.row(0, Infinity, [[trip, order.truckKg], ...load]);
+    }
+  });
+  return { drafted: draft.finished(), trips, items };
+}
+
+function itemColumns(draft: ModelDraft, dates: number, item: ReturnItem): ItemColumns {
+  const least = item.demand.map((count, t) => Math.max(count, item.lots.reduce((sum, lot) => sum + (t < earliestEnd(lot) ? lot.count : 0), 0)));
+  const most = Math.max(onHand(item), ...least);
+  const delivered = item.hireCharge ? item.demand.map(() => draft.column(item.handlingIn, 0, most)) : [];
+  const stock = least.map((count) => draft.column(0, count, most));
+  const taken = Array.from({ length: dates + 1 }, () => draft.column(item.handlingOut, 0, most));
+  taken.forEach((out, t) => {
+    const [before, now, comes] = [stock[t - 1], stock[t], delivered[t]];
+    const start = t === 0 ? onHand(item) : 0;
+    draft.row(start, start, [[out, 1], ...term(now, 1), ...term(before, -1), ...term(comes, -1)]);
+  });
+  const lots = item.lots.map((lot) => {
+    const ends = lot.charge.flatMap((cost, to) => (cost === null ? [] : [{ to, column: draft.column(cost, 0, lot.count) }]));
+    draft.row(lot.count, lot.count, ends.map(({ column }) => [column, 1]));
+    return { id: lot.id, ends };
+  });
+  const newHire = item.hireCharge ? newHireColumns(draft, dates, { item, table: item.hireCharge, most, stock, delivered, taken }) : null;
+  if (lots.length > 0) {
+    taken.forEach((out, t) => {
+      const ofLots = lots.flatMap(({ ends }) => ends.filter(({ to }) => to === t).map(({ column }): Term => [column, -1]));
+      draft.row(0, 0, [[out, 1], ...ofLots, ...(newHire?.ending[t] ?? []).map((column): Term => [column, -1])]);
+    });
+  }
+  return { stock, delivered, taken, lots, newHire, least };
+}
+
+const term = (column: number | undefined, factor: number): Term[] => (column === undefined ? [] : [[column, factor]]);

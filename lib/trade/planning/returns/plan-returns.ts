@@ -1,0 +1,51 @@
+import { type Answer, type Asking, askFor, type Question } from "#lib/kernel/linear-model.ts";
+import { brokenRule, ok, type Result } from "#lib/kernel/result.ts";
+import { dive } from "./search/dive.ts";
+import { justInTime, keepToLast } from "./habits.ts";
+import { type DraftedModel, linearModel } from "./model/model-draft.ts";
+import { pinch } from "./search/pinch.ts";
+import { priceStays } from "./price-stays.ts";
+import { columnValues, readStays } from "./model/read-stays.ts";
+import { returnModel, type ReturnModel } from "./model/return-model.ts";
+import { checkReturnOrder, type PricedStays, type ReturnOrder, type ReturnPlan } from "./return-order.ts";
+import { tighten, type Tightened } from "./search/tighten.ts";
+
+type Search = { readonly order: ReturnOrder; readonly model: ReturnModel; best: PricedStays | null; bound: number };
+
+/**
+ * What to send back when, and what to hire again, at least cost. The trucks tie the items together: first the model is
+ * tightened by rows of whole trucks, then solved with the trips held near that solution for a good plan, then without, for
+ * the proof. Whatever is reached when time is up carries its bound.
+ */
+export function* planReturns(order: ReturnOrder): Asking<Result<ReturnPlan>> {
+  const checked = checkReturnOrder(order);
+  if (!checked.ok) return checked;
+  const habits = { justInTime: justInTime(order), keepToLast: keepToLast(order) };
+  const search: Search = { order, model: returnModel(order), best: cheaper(habits.justInTime, habits.keepToLast), bound: 0 };
+  const tightened = yield* tighten(order, search.model);
+  search.bound = wholeBound(tightened.bound);
+  const values = yield* dive(search.model, tightened);
+  if (values) search.best = cheaper(search.best, priceStays(order, readStays(order, search.model, values)));
+  if (!isProven(search)) {
+    const answer = yield* improve(search, narrowed(search, tightened), {});
+    if (answer.status === "infeasible") return brokenRule("return-trips-too-few", { trips: order.mostTrips ?? 0 });
+    search.bound = Math.max(search.bound, wholeBound(answer.bound));
+  }
+  const { best } = search;
+  if (!best) return brokenRule("no-return-plan-in-time");
+  const bound = Math.min(search.bound, best.cost.total);
+  return ok({ ...best, ...habits, bound, gap: best.cost.total === 0 ? 0 : (best.cost.total - bound) / best.cost.total, proven: bound === best.cost.total });
+}
+
+function* improve(search: Search, drafted: DraftedModel, limits: Partial<Question>): Asking<Answer> {
+  const hint = search.best ? { hint: columnValues(search.order, search.model, search.best) } : {};
+  const answer = yield* askFor({ model: linearModel(drafted, true), ...hint, ...limits });
+  if (answer.values.length > 0) search.best = cheaper(search.best, priceStays(search.order, readStays(search.order, search.model, answer.values)));
+  return answer;
+}
+
+const narrowed = ({ best }: Search, { drafted, answer }: Tightened): DraftedModel => (best && answer ? pinch(drafted, answer, best.cost.total) : drafted);
+const cheaper = (one: PricedStays | null, other: PricedStays | null): PricedStays | null => (!one || (other && other.cost.total < one.cost.total) ? other : one);
+/** Costs are whole minor units. */
+const wholeBound = (bound: number): number => Math.max(0, Math.ceil(bound - 1e-3));
+const isProven = ({ best, bound }: Search): boolean => best !== null && best.cost.total <= bound;
