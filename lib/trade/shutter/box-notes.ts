@@ -1,7 +1,9 @@
+import { m2 } from "#lib/kernel/units.ts";
 import type { Millimetres } from "#lib/kernel/units.ts";
 import type { TimberCapacity } from "#lib/trade/engineering/backing/timber-capacity.ts";
 import { BACKING_SOURCE } from "#lib/trade/engineering/clamps/clamp-demands.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
+import { footUplift } from "#lib/trade/engineering/pressure/resultant.ts";
 import { term } from "#lib/trade/engineering/working.ts";
 import type { Working } from "#lib/trade/engineering/working.ts";
 import { laid } from "./box-plan.ts";
@@ -9,7 +11,7 @@ import type { ClampCheck } from "#lib/trade/engineering/clamps/clamp-strength.ts
 import type { ClampAnswer } from "#lib/trade/engineering/clamps/clamp-layout.ts";
 import { EXAMPLE_MARK } from "./example-rule.ts";
 import type { PairStrength } from "./face-strength.ts";
-import type { Check, ShutterInput, Warning } from "./form-set.ts";
+import type { Check, Panel, ShutterInput, Warning } from "./form-set.ts";
 import type { PanelLayout } from "./panels.ts";
 import type { ClampKind, ShutterRule } from "./shutter-rule.ts";
 
@@ -37,10 +39,10 @@ export function boxWarnings(input: ShutterInput, layouts: readonly PanelLayout[]
 
 type Strengths = { readonly across: PairStrength; readonly along: PairStrength };
 
-/** The derivation in the order of the design: pressure, ply of both pairs, timber, clamps. */
-export function boxWorking(rule: ShutterRule, envelope: PressureEnvelope, timber: TimberCapacity, strengths: Strengths, clamped: { kind: ClampKind; clamp: readonly ClampCheck[]; answer: ClampAnswer }): readonly Working[] {
+/** The derivation in the order of the design: pressure, ply of both pairs, timber, clamps, and what would lift the form. */
+export function boxWorking(rule: ShutterRule, envelope: PressureEnvelope, timber: TimberCapacity, strengths: Strengths, clamped: { kind: ClampKind; clamp: readonly ClampCheck[]; answer: ClampAnswer }, panels: readonly Panel[]): readonly Working[] {
   const boards = [strengths.across, strengths.along].map((pair) => ({ ...pair.board.working, title: `Faces ${pair.pair}: ${pair.board.working.title}` }));
-  return [...envelope.working, ...boards, timberWorking(rule, timber), clampWorking(rule, timber, strengths, clamped)];
+  return [...envelope.working, ...boards, timberWorking(rule, timber), clampWorking(rule, timber, strengths, clamped), upliftWorking(rule, envelope, panels)];
 }
 
 function timberWorking(rule: ShutterRule, timber: TimberCapacity): Working {
@@ -78,5 +80,21 @@ function clampWorking(rule: ShutterRule, timber: TimberCapacity, strengths: Stre
     ],
     result: term("largest use", use, ""),
     source: `${BACKING_SOURCE}; clamp: ${clamped.kind.source}`,
+  };
+}
+
+const KN_PER_KG = 9.80665 / 1000;
+
+function upliftWorking(rule: ShutterRule, envelope: PressureEnvelope, panels: readonly Panel[]): Working {
+  const round = panels.reduce((sum, { width }) => sum + width, 0);
+  const edges = m2((round * rule.ply.thickness) / 1e6);
+  const weight = panels.reduce((sum, panel) => sum + panel.weight, 0) * KN_PER_KG;
+  return {
+    title: "Uplift if concrete gets under the panels",
+    inputs: [term("p at the foot", envelope.limit, "kPa"), term("panel widths together", round, "mm"), term("ply thickness", rule.ply.thickness, "mm")],
+    formula: "U = p A, A the lower edges of the ply",
+    steps: [term("A", edges, "m2"), term("weight of the panels, without clamps", weight, "kN")],
+    result: term("U, the most there can be; 0 while the foot is sealed", footUplift(envelope.limit, edges), "kN"),
+    source: "Statics of fluid pressure; sealing and holding down the foot: common practice, no source",
   };
 }

@@ -174,7 +174,7 @@ function assemble(section: Side, input: ShutterInput, envelope: PressureEnvelope
     elevations: layouts.map((layout) => faceElevation(layout, rule, kind, answer.heights, pourHeight)),
     warnings: boxWarnings(input, layouts, kind, checks, pourHeight),
     cautions: CAUTIONS,
-    working: boxWorking(rule, envelope, timber, strengths, clamped),
+    working: boxWorking(rule, envelope, timber, strengths, clamped, panels),
   };
 }
 

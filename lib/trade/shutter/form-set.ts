@@ -126,7 +126,7 @@ export type Warning = {
 };
 
 /** Wording lives in the screens. */
-export const CAUTIONS = ["competent-person", "hirer-data", "permissible-stress", "rise-rate-limit", "brace-and-plumb"] as const;
+export const CAUTIONS = ["competent-person", "hirer-data", "permissible-stress", "rise-rate-limit", "props-and-wind", "seal-and-hold-down"] as const;
 export type CautionKey = (typeof CAUTIONS)[number];
 
 /** The reusable box for one column size and height: what to cut, how to clamp it, and why. */

@@ -1,6 +1,6 @@
 /** The example in each formula's comment, worked by hand from its inputs. */
 import { describe, expect, it } from "vitest";
-import { degC, kN, kN_m, kN_per_m, kN_per_m3, kPa, m, m_per_h, mm, N_per_mm2 } from "#lib/kernel/units.ts";
+import { degC, kN, kN_m, kN_per_m, kN_per_m3, kPa, m, m2, m_per_h, mm, N_per_mm2 } from "#lib/kernel/units.ts";
 import type { Result } from "#lib/kernel/result.ts";
 import { aciUnitWeightCoefficientSi, aciUnitWeightCoefficientUs } from "#lib/trade/engineering/pressure/aci-347-coefficients.ts";
 import { aciColumnPressureSi, aciColumnPressureUs } from "#lib/trade/engineering/pressure/aci-347-column.ts";
@@ -10,6 +10,7 @@ import { clampDemands } from "#lib/trade/engineering/clamps/clamp-demands.ts";
 import { degF, ft, ft_per_h, kN_m2, kN_m2_per_m, kN_m_per_m, pcf } from "#lib/trade/engineering/engineering-units.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
 import { pressureAt } from "#lib/trade/engineering/pressure-envelope.ts";
+import { footUplift } from "#lib/trade/engineering/pressure/resultant.ts";
 import { fullHead } from "#lib/trade/engineering/pressure/full-head.ts";
 import { sheathing } from "#lib/trade/engineering/sheathing/sheathing.ts";
 import { allowableSpans, spanActions, spanAtDeflection, spanCoefficients } from "#lib/trade/engineering/backing/span-coefficients.ts";
@@ -36,6 +37,7 @@ describe("worked examples in the comments", () => {
   });
   it("head and envelope", () => {
     expect(fullHead(kN_per_m3(24.6), m(3.35), false).limit).toBeCloseTo(82.41, 2);
+    expect(footUplift(kPa(80.4), m2(0.466 * 0.556 - 0.43 * 0.52))).toBeCloseTo(2.854, 3);
     expect(pressureAt(envelopeOf({ pourHeight: m(3.6), limit: kPa(70.9), liquidDepth: m(2.9) }), mm(1450))).toBeCloseTo(52.56, 2);
   });
   it("spans", () => {

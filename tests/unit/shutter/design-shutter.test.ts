@@ -88,10 +88,16 @@ describe("an accepted form set", () => {
     const panel = set.panels[1];
     expect(panel?.weight).toBeCloseTo(0.45 * 2.4 * 0.018 * 650 + (panel?.timberCount ?? 0) * 2.4 * 0.095 * 0.047 * 480, 6);
   });
-  it("prints its working with a source on every line, from pressure to clamps", () => {
+  it("prints its working with a source on every line, from pressure to uplift", () => {
     const { working } = formSetOf(anInput());
-    expect(working.map((line) => line.title)).toHaveLength(5);
+    expect(working.map((line) => line.title)).toHaveLength(6);
     working.forEach((line) => expect([line.formula, line.source].every((text) => text.length > 3) && line.inputs.length > 0).toBe(true));
+  });
+  it("tells what concrete under the foot would lift, for each joint: 430 × 520, ply 18, 25 kN/m3, 3 m of head: 75 × (0.466 × 0.556 − 0.43 × 0.52) kN", () => {
+    for (const joint of ["two-over", "pinwheel"] as const) {
+      const set = formSetOf(anInput({ section: rectangular(430, 520), formHeight: mm(3000), pour: { ...EXAMPLE_POUR, pourHeight: null } }, { joint }));
+      expect(set.working.at(-1)?.result.value).toBeCloseTo(75 * (0.466 * 0.556 - 0.43 * 0.52), 9);
+    }
   });
   it("warns: heavy panel, long timber, wide panel, example figures, partial pour", () => {
     const codes = (input: ShutterInput) => formSetOf(input).warnings.map((warning) => warning.code);

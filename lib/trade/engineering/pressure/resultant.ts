@@ -1,5 +1,5 @@
-import { kN_per_m, kPa, m } from "#lib/kernel/units.ts";
-import type { KilonewtonsPerMetre, Kilopascals, Metres, Millimetres } from "#lib/kernel/units.ts";
+import { kN, kN_per_m, kPa, m } from "#lib/kernel/units.ts";
+import type { Kilonewtons, KilonewtonsPerMetre, Kilopascals, Metres, Millimetres, SquareMetres } from "#lib/kernel/units.ts";
 import type { PressureEnvelope } from "../pour-conditions.ts";
 
 export type Resultant = { readonly force: KilonewtonsPerMetre; readonly height: Metres; readonly average: Kilopascals };
@@ -34,3 +34,15 @@ export function pressureResultant(envelope: Pick<PressureEnvelope, "limit" | "li
  * Source: statics of fluid pressure on an inclined face (equations of equilibrium).
  */
 export const batterUplift = (force: KilonewtonsPerMetre, batterPerMetre: Millimetres): KilonewtonsPerMetre => kN_per_m((force * batterPerMetre) / 1000);
+
+/**
+ * Uplift on a form under whose foot the concrete gets.
+ *
+ * Formula: U = p A, p the pressure at the foot, A the area of the panels' lower edges.
+ * Parameters: pressure p [kPa], 0 or more; edges A [m2], 0 or more.
+ * Result: U [kN] upwards, on the whole form.
+ * Limits: the most there can be: a sealed foot takes none of it. An open joint between sheets lifts by its own edges in the same way.
+ * Example: p = 80.4 kPa under panels of 18 mm round 430 x 520 mm: 80.4 x (0.466 x 0.556 - 0.43 x 0.52) = 2.854 kN.
+ * Source: statics of fluid pressure on a level face; that a foot is sealed and held down is common practice, no source.
+ */
+export const footUplift = (pressure: Kilopascals, edges: SquareMetres): Kilonewtons => kN(pressure * edges);

@@ -2,6 +2,7 @@
 
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
 import { nextStage } from "#lib/trade/progress/next.ts";
+import { hasDone } from "#lib/trade/progress/stages.ts";
 import type { ColumnPage } from "./column-page.ts";
 import { ColumnSign } from "#app/_ui/drawing/sign/column-sign.tsx";
 import { signWords } from "#app/_ui/drawing/sign/sign-words.ts";
@@ -71,7 +72,7 @@ export function ColumnNow({ page, me }: ColumnNowProps) {
 }
 
 function WhatNext({ page, sign }: { readonly page: ColumnNowProps["page"]; readonly sign: SignState }) {
-  const { project: { timeZone }, state, next, progressRule: { plumbing }, readAt } = page;
+  const { project: { timeZone }, state, next, progressRule: { plumbing, stripAfterHours }, readAt } = page;
   const now = useSiteClock(readAt);
   // What blocks the stage after next is known only once the page is read again.
   const isNewer = sign.done !== state.done || sign.flagged !== state.flagged;
@@ -83,6 +84,11 @@ function WhatNext({ page, sign }: { readonly page: ColumnNowProps["page"]; reado
       />
       {state.asksForReading && !isNewer ? <p>No reading since the pour yet.</p> : null}
       {state.pouredAt === null ? null : <p className="text-sm text-ink-soft">Poured {siteTime(state.pouredAt, now, timeZone)}</p>}
+      {next.stripFrom === null || hasDone(sign.done, "stripped") ? null : (
+        <p className="text-sm text-ink-soft">
+          Strip not before {siteTime(next.stripFrom, now, timeZone)}: {stripAfterHours} h after the pour, by the project&rsquo;s rule. Cold or slow concrete needs longer: the engineer decides.
+        </p>
+      )}
     </>
   );
 }
