@@ -5,12 +5,13 @@ import type { Row } from "./parts/row.ts";
 /** Where a source was read; it stands in full beside its cases. */
 const ADDRESS = / \([^()]*\w\.(com|us|pub)\b[^()]*\)$|, 03700 \(.*\)$| \(damontallen.*\)$/;
 
+const inWords = (quantity: string): string => quantity.replace(/^L_/, "L/").replaceAll("_", " ");
 const count = (number: number, what: string): string => `${number} ${what}${number === 1 ? "" : "s"}`;
 
 function rowOf(source: string, deviations: readonly Deviation[]): Row {
   const worst = deviations.reduce((a, b) => (b.percent > a.percent ? b : a));
   const cases = new Set(deviations.map(({ id }) => id)).size;
-  const largest = worst.percent < 0.005 ? "no deviation" : `largest deviation ${worst.percent.toFixed(2)} % (${worst.id}, ${worst.quantity})`;
+  const largest = worst.percent < 0.005 ? "no deviation" : `largest deviation ${worst.percent.toFixed(2)} % (${worst.id}, ${inWords(worst.quantity)})`;
   return {
     what: source.replace(ADDRESS, ""),
     measured: `${count(cases, "case")}, ${count(deviations.length, "figure")}, ${largest}`,
