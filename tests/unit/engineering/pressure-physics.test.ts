@@ -1,12 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { degC, hours, kN, kN_per_m3, m, m_per_h, mm, N_per_mm2 } from "#lib/kernel/units.ts";
+import { degC, hours, kN, kN_per_m3, kPa, m, m_per_h, mm, N_per_mm2 } from "#lib/kernel/units.ts";
 import { CEMENT_GROUPS, CONSISTENCY_CLASSES, PRESSURE_METHODS, WORKING_ONLY_METHODS } from "#lib/trade/engineering/pour-conditions.ts";
 import type { FormSize, PressureConditions } from "#lib/trade/engineering/pour-conditions.ts";
 import { pressureAt, pressureEnvelope } from "#lib/trade/engineering/pressure-envelope.ts";
+import { clampDemands } from "#lib/trade/engineering/clamps/clamp-demands.ts";
+import { timberInFormat } from "#lib/trade/engineering/workings/backing.ts";
 import { clampLayoutWorking } from "#lib/trade/engineering/workings/clamp-layout.ts";
 import type { ClampLayoutInput } from "#lib/trade/engineering/workings/clamp-layout.ts";
 import { pressureWorking } from "#lib/trade/engineering/workings/pressure.ts";
+import { valueOf } from "#tests/support/builders/value-of.ts";
 
 const STRIPS = 4000;
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -89,7 +92,7 @@ const layouts: fc.Arbitrary<ClampLayoutInput> = fc
   .map(({ pour, largestSide, height, gap, capacity, share }) => {
     const sides = { side: mm(largestSide), wedgeSpan: mm(largestSide + 240) };
     return {
-      pressure: { pour: { ...pour, selfCompacting: false, placing: "from-top", temperature: degC(15) }, form: { height: mm(height), largestSide: mm(largestSide) }, batterPerMetre: mm(0) },
+      pressure: { pour: { ...pour, selfCompacting: false, temperature: degC(15) }, form: { height: mm(height), largestSide: mm(largestSide) }, batterPerMetre: mm(0) },
       format: { kind: "partial-factor", loadFactor: 1.35 },
       timber: { breadth: mm(47), depth: mm(95), timber: { kind: "own", bendingStress: N_per_mm2(13), shearStress: N_per_mm2(1.9), modulus: N_per_mm2(8000) } },
       share: m(share), sides: { across: sides, along: sides }, clamp: { sideCapacity: kN(capacity) }, deflectionRatio: 270,
@@ -102,6 +105,20 @@ describe("the highest rate of rise of a layout", () => {
   const at = (input: ClampLayoutInput, temperature: number, riseRate: number) =>
     clampLayoutWorking({ ...input, riseRateTemperatures: [], pressure: { ...input.pressure, pour: { ...input.pressure.pour, temperature: degC(temperature), riseRate: m_per_h(riseRate) } } });
   const seen = { rate: 0, any: 0, none: 0 };
+  /** A continuous beam may be used harder by a smaller load: a rate is given only up to the first pressure that fails, so one below `most` counts. */
+  const failsBelow = (input: ClampLayoutInput, most: number): boolean => {
+    const { pressure: { pour, form }, sides, share, clamp } = input;
+    const timber = valueOf(timberInFormat(input.timber, input.format)).capacity;
+    const heights = input.layout.kind === "measured" ? input.layout.heights : [];
+    const head = valueOf(pressureEnvelope({ ...pour, method: "full-head" }, form));
+    return Array.from({ length: 400 }, (_, step) => (most * (step + 1)) / 400).some((limit) => {
+      const liquidDepth = m((head.pourHeight * limit) / head.limit);
+      const points = [{ depth: m(0), pressure: kPa(0) }, { depth: liquidDepth, pressure: kPa(limit) }, { depth: head.pourHeight, pressure: kPa(limit) }];
+      const { moment, shear, deflectionOverSpan, largestReaction } = valueOf(clampDemands({ ...head, limit: kPa(limit), liquidDepth, points }, mm(form.height), heights, timber.depth));
+      const uses = [(moment.value * share * 1.35) / timber.moment, (shear.value * share * 1.35) / timber.shear, (deflectionOverSpan.value * share * 270) / timber.stiffness, (largestReaction.value * (sides.across.side / 1000) * 1.35) / clamp.sideCapacity];
+      return Math.max(...uses) > 1 - 1e-3;
+    });
+  };
 
   it("really passes, and a bit more really fails; where any rate passes the full head does, where none does the slowest fails", () => {
     fc.assert(
@@ -117,13 +134,13 @@ describe("the highest rate of rise of a layout", () => {
           } else if (riseRate === null) {
             seen.none += 1;
             const slowest = at(input, temperature, 0.01);
-            expect(slowest.ok && slowest.value.passes).toBe(false);
+            expect(slowest.ok && slowest.value.passes && !failsBelow(input, slowest.value.envelope.limit)).toBe(false);
           } else {
             seen.rate += 1;
             const still = at(input, temperature, riseRate);
             expect(still.ok && still.value.passes).toBe(true);
             const more = at(input, temperature, riseRate + 0.011);
-            expect(more.ok && more.value.passes).toBe(false);
+            expect(more.ok && more.value.passes && !failsBelow(input, more.value.envelope.limit)).toBe(false);
           }
         }
       }),

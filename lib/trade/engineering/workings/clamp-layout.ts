@@ -90,7 +90,8 @@ function riseRatesOf(input: ClampLayoutInput, task: LayoutTask, heights: readonl
     return demands.ok ? layoutUse(limits, demands.value) : Infinity;
   };
   const head = kPa(pour.concreteDensity * task.envelope.pourHeight);
-  const limit = highestLimit(task.envelope, pour.concreteDensity, use);
+  // The full head, and the pump's share on it, come at any rate: the layout stands or falls by that one line.
+  const limit = pour.method === "full-head" ? kPa(use(task.envelope) <= 1 ? head : 0) : highestLimit(task.envelope, pour.concreteDensity, use);
   return input.riseRateTemperatures.map((temperature) => highestRiseRate(pour, form, temperature, limit, head));
 }
 
