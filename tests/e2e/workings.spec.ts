@@ -8,6 +8,9 @@ async function openWorking(page: Page, name: string): Promise<void> {
   await expect(page.getByRole("heading", { name, level: 1 })).toBeVisible();
 }
 
+/** A search for the fewest clamps may take its second several times over on a busy machine. */
+const SEARCHED = { timeout: 30_000 };
+
 const answer = (page: Page) => page.getByRole("region", { name: "Answer" });
 const fill = async (page: Page, label: string, value: string) => page.getByRole("textbox", { name: label, exact: true }).fill(value);
 
@@ -47,12 +50,12 @@ for (const [device, options] of [["desk", {}], ["phone", PHONE]] as const) {
 
     await owner.getByRole("link", { name: "Show the layout without clamp 1" }).click();
     const without = owner.getByRole("region", { name: /^Without the clamp at/ });
-    await expect(without).toContainText(/does not hold|still holds/);
+    await expect(without).toContainText(/does not hold|still holds/, SEARCHED);
 
     await owner.getByText("Check my layout").click();
     await owner.getByRole("button", { name: "Take out clamp 2" }).click();
     await owner.getByRole("button", { name: "Work it out" }).click();
-    await expect(owner).toHaveURL(/layout\.kind=measured/);
+    await expect(owner).toHaveURL(/layout\.kind=measured/, SEARCHED);
     await expect(answer(owner)).toContainText("It does not hold");
 
     await fill(owner, "Clamp 1 (mm)", "9000");
