@@ -1,6 +1,7 @@
 import "server-only";
 import type { z } from "zod";
 import { can, type Permission } from "#lib/access/permissions.ts";
+import { remedy } from "#lib/contracts/remedies.ts";
 import { fail, invalid, notFound, type Failure, type Fail, type Result } from "#lib/kernel/result.ts";
 import { now } from "../platform/clock.ts";
 import { transaction } from "../platform/db.ts";
@@ -30,7 +31,7 @@ class Undone extends Error {
 }
 
 function check<Input extends Shape>(input: Input, given: unknown): Result<z.output<Input>> {
-  const parsed = input.safeParse(given);
+  const parsed = input.safeParse(given, { error: remedy });
   if (parsed.success) return { ok: true, value: parsed.data };
   return invalid(...parsed.error.issues.map((issue) => ({ field: issue.path.join("."), message: issue.message })));
 }
