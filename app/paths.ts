@@ -24,6 +24,10 @@ export const paths = {
   people: () => "/people",
   account: () => "/account",
 
+  /** Version 1 of the open API: what a program may rely on changes with the number only. */
+  openApi: () => "/api/v1/openapi.json",
+  apiWorking: (name: string) => `/api/v1/workings/${name}`,
+
   project,
   today: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/today`, query),
   columns: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/columns`, query),

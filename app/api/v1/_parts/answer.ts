@@ -1,9 +1,10 @@
+import { paths } from "#app/paths.ts";
 import { ENGINEERING_LIMIT } from "#lib/contracts/workings/answer-parts.ts";
 import type { Failure } from "#lib/kernel/result.ts";
 import { problem, wrongShape } from "./problems.ts";
 import { tokenNotValid } from "./token-caller.ts";
 
-export const nothingHere = (): Response => problem("not-found", "The document at /api/v1/openapi.json lists every address.");
+export const nothingHere = (): Response => problem("not-found", `The document at ${paths.openApi()} lists every address.`);
 
 /** A use case's failure as a program reads it. What a calculator cannot fail with is thrown: it would be a mistake of ours. */
 export function refuse(failure: Failure): Response {

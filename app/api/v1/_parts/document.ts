@@ -1,8 +1,8 @@
 import { z } from "zod";
+import { paths } from "#app/paths.ts";
 import { refused, working } from "#lib/contracts/workings/answer-parts.ts";
 import { formatShape, timberShape } from "#lib/contracts/workings/beam-parts.ts";
 import { envelopeTold, pressureShape } from "#lib/contracts/workings/pressure.ts";
-import { API } from "./address.ts";
 import { CALCULATORS, type Calculator } from "./calculators.ts";
 import { PROBLEM_CODES, PROBLEM_TYPE, PROBLEMS, problemShape, schemaName, type ProblemCode } from "./problems.ts";
 import { MOST_BYTES } from "./read-json.ts";
@@ -71,8 +71,8 @@ export const openApiDocument = (): Json => ({
   security: [{ token: [] }],
   tags: [{ name: "workings", description: "One calculator each." }, { name: "document", description: "This document." }],
   paths: {
-    ...Object.fromEntries(Object.entries(CALCULATORS).map(([name, calculator]) => [`${API}/workings/${name}`, operation(name, calculator)])),
-    [`${API}/openapi.json`]: {
+    ...Object.fromEntries(Object.entries(CALCULATORS).map(([name, calculator]) => [paths.apiWorking(name), operation(name, calculator)])),
+    [paths.openApi()]: {
       get: {
         operationId: "get-document", tags: ["document"], summary: "This document", security: [],
         responses: { 200: { description: "OpenAPI 3.1.", content: { "application/json": { schema: { type: "object" } } } } },

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { ENGINEERING_LIMIT, refused } from "#lib/contracts/workings/answer-parts.ts";
-import { API } from "./address.ts";
+import { paths } from "#app/paths.ts";
 
 /** Everything the open API may refuse with: the HTTP status, and what each kind of refusal has in common. */
 export const PROBLEMS = {
@@ -21,7 +21,7 @@ export const PROBLEM_CODES = Object.keys(PROBLEMS) as readonly ProblemCode[];
 export const PROBLEM_TYPE = "application/problem+json";
 export const schemaName = (code: ProblemCode): string => `problem-${code}`;
 /** RFC 9457 section 3.1.1: a full path, where the kind of problem is described. */
-const typeOf = (code: ProblemCode): string => `${API}/openapi.json#/components/schemas/${schemaName(code)}`;
+const typeOf = (code: ProblemCode): string => `${paths.openApi()}#/components/schemas/${schemaName(code)}`;
 
 const errors = z
   .array(z.strictObject({ pointer: z.string().describe("JSON Pointer (RFC 6901) to the entry; empty for the body itself."), detail: z.string().describe("What to do about it.") }))
