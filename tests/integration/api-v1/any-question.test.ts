@@ -13,13 +13,14 @@ beforeAll(async () => {
 
 type Path = readonly (string | number)[];
 type Node = Record<string | number, unknown>;
+type Change = readonly [Path, unknown];
 const isNode = (value: unknown): value is Node => value !== null && typeof value === "object";
 
 const pathsOf = (value: unknown, path: Path = []): readonly Path[] =>
   isNode(value) ? Object.entries(value).flatMap(([key, part]) => [[...path, key], ...pathsOf(part, [...path, key])]) : [];
 
 const LEFT_OUT = Symbol("left out");
-function changed(example: unknown, [path, to]: readonly [Path, unknown]): unknown {
+function changed(example: unknown, [path, to]: Change): unknown {
   const copy = structuredClone(example);
   const parent = path.slice(0, -1).reduce<unknown>((node, key) => (isNode(node) ? node[key] : undefined), copy);
   const last = path.at(-1);
@@ -29,11 +30,17 @@ function changed(example: unknown, [path, to]: readonly [Path, unknown]): unknow
   return copy;
 }
 
-const numbers = fc.oneof(fc.integer({ min: -10, max: 50 }), fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e6, max: 1e6 }), fc.constantFrom(0, -0, 5e-324, 1e308, 1e-9));
+const at = (example: unknown, path: Path): unknown => path.reduce<unknown>((node, key) => (isNode(node) ? node[key] : undefined), example);
+
+/** Another number at a place that has one, near enough to be worked out as a rule. */
+const near = (example: unknown): fc.Arbitrary<Change> =>
+  fc.tuple(fc.constantFrom(...pathsOf(example).filter((path) => typeof at(example, path) === "number")), fc.double({ min: 0.3, max: 3, noNaN: true })).map(([path, factor]) => [path, Number(at(example, path)) * factor]);
+
+const numbers = fc.oneof(fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e6, max: 1e6 }), fc.constantFrom(0, -0, 5e-324, 1e308, 1e-9));
+const wild = (example: unknown): fc.Arbitrary<Change> => fc.tuple(fc.constantFrom(...pathsOf(example)), fc.oneof({ weight: 4, arbitrary: numbers }, { weight: 1, arbitrary: fc.jsonValue() }, { weight: 1, arbitrary: fc.constant(LEFT_OUT) }));
+
 const questions = (example: unknown): fc.Arbitrary<unknown> =>
-  fc
-    .array(fc.tuple(fc.constantFrom(...pathsOf(example)), fc.oneof({ weight: 4, arbitrary: numbers }, { weight: 1, arbitrary: fc.jsonValue() }, { weight: 1, arbitrary: fc.constant(LEFT_OUT) })), { minLength: 1, maxLength: 4 })
-    .map((changes) => changes.reduce(changed, example));
+  fc.array(fc.oneof({ weight: 3, arbitrary: near(example) }, { weight: 1, arbitrary: wild(example) }), { minLength: 1, maxLength: 4 }).map((changes) => changes.reduce(changed, example));
 
 /** An answer as published, with every number a number, or a refusal as published; never a failure of the server. */
 async function expectHonest(working: string, body: string): Promise<void> {
