@@ -1,6 +1,6 @@
 import { paths } from "#app/paths.ts";
 import { TokenForm } from "./token-form.tsx";
-import { TokenTable, type TokenRow } from "./token-table.tsx";
+import { TokenList, type TokenRow } from "./token-list.tsx";
 
 /** What a person's own programs come in with. */
 export function Tokens({ tokens }: { readonly tokens: readonly TokenRow[] }) {
@@ -10,7 +10,7 @@ export function Tokens({ tokens }: { readonly tokens: readonly TokenRow[] }) {
         A spreadsheet or a script of yours may ask the calculators with a token instead of your password. It acts as you, and stops when you revoke it, when it runs out, or when your sign-in is closed.
         What can be asked is written in the <a href={paths.openApi()}>description for programs</a> (OpenAPI 3.1).
       </p>
-      <TokenTable tokens={tokens} />
+      <TokenList tokens={tokens} />
       <TokenForm />
     </div>
   );
