@@ -6,6 +6,7 @@ import { compact, foldColumn, type ColumnState } from "#lib/trade/progress/colum
 import { judge, unasked } from "#lib/trade/progress/judge.ts";
 import type { ProgressRule } from "#lib/trade/progress/progress-rule.ts";
 import type { ProposedEvent, SiteEvent } from "#lib/trade/progress/site-event.ts";
+import { letGearFollow } from "../gear/ticks/follow-ticks.ts";
 import { takeNumbers, writeChange } from "../gate/change-line.ts";
 import type { ProjectScope } from "../gate/scope.ts";
 import { projectUseCase } from "../gate/use-case.ts";
@@ -82,7 +83,8 @@ export const recordSiteEvents = projectUseCase(
     // Taking the numbers first holds every other writer of the project until this batch is judged and kept.
     const last = await takeNumbers(scope, events.length + 1);
     const project = await readProject(scope);
-    const rule = toProgressRule(readRules(project).progressRule, projectHead(project));
+    const rules = readRules(project);
+    const rule = toProgressRule(rules.progressRule, projectHead(project));
     const columnIds = [...new Set(events.map((event) => event.columnId))];
     const columns = await listLiveColumnIds(scope, columnIds);
     const known = await listEventsOf(scope, columnIds, events.map((event) => event.id));
@@ -97,15 +99,16 @@ export const recordSiteEvents = projectUseCase(
       else if (event.kind === "acknowledged" && !can(scope.member.role, "exception.acknowledge")) ledger.answers.push(refused(event, "owner-only"));
       else ledger.take(event);
     }
-    return ok(await keep(scope, ledger, last));
+    return ok(await keep(scope, ledger, last, rules));
   },
 );
 
-async function keep(scope: ProjectScope, ledger: Ledger, seq: number): Promise<RecordAnswer> {
+async function keep(scope: ProjectScope, ledger: Ledger, seq: number, rules: ReturnType<typeof readRules>): Promise<RecordAnswer> {
   const columns = [...ledger.states].map(([id, state]) => ({ id, ...compact(state) }));
   if (ledger.added.length > 0) {
     await addEvents(scope, ledger.added);
     await keepStates(scope, ledger.states);
+    await letGearFollow(scope, ledger.states, rules);
     const detail = { events: ledger.added.length };
     await writeChange(scope, seq, { kind: "progress", detail, columnIds: columns.map((column) => column.id) });
   }

@@ -1,6 +1,6 @@
 import { fail, ok, type Result } from "#lib/kernel/result.ts";
 
-/** What is counted. A clamp set is its bars and wedges together; loose bars and wedges are counted apart. */
+/** What is counted. A clamp set is the bars of one clamp; single bars and wedges, which go missing first, are counted apart. */
 export const FAMILIES = ["clamp set", "clamp bar", "wedge", "prop", "panel", "other"] as const;
 export type Family = (typeof FAMILIES)[number];
 
