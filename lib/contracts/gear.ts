@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { FAMILIES, MOST_PIECES } from "#lib/trade/gear/ledger.ts";
-import { id, instant, line, optionalLine } from "./fields.ts";
+import { between, id, instant, line, optionalLine } from "./fields.ts";
 
 const projectId = id;
 export const pieces = z
@@ -37,3 +37,37 @@ export const moveGearInput = z
   .refine(({ fromId, toId }) => fromId !== toId, { path: ["toId"], message: "Choose another place to move it to." });
 export const reverseMovementInput = z.object({ projectId, movementId: id, reason: line(300) });
 export const cleanGearInput = z.object({ projectId, happenedAt: instant, fromId: id, toId: id, lines: z.array(moved).max(200).nullable().default(null) });
+
+const size = { widthMm: between(20, 4000, "Width in mm"), heightMm: between(20, 30_000, "Height in mm") };
+
+export const makePanelsInput = z.object({
+  projectId, happenedAt: instant, placeId: id,
+  count: z.number().int().min(1, "Make at least one.").max(100, "Not more than 100 at once."),
+  ...size, thicknessMm: between(3, 60, "Thickness in mm"), filmFaces: z.union([z.literal(1), z.literal(2)]),
+  sheetBatch: optionalLine(80), sheetCost: minorUnits.default(0), labourCost: minorUnits.default(0), sundryCost: minorUnits.default(0),
+});
+export const panelInput = z.object({ projectId, itemId: id });
+
+const befell = { projectId, itemId: id, happenedAt: instant };
+export const panelEventInput = z.discriminatedUnion("kind", [
+  z.object({ ...befell, kind: z.literal("repaired"), reason: optionalLine(200), amount: minorUnits.default(0) }),
+  z.object({ ...befell, kind: z.literal("turned"), reason: optionalLine(200), amount: z.literal(0).default(0) }),
+  z.object({ ...befell, kind: z.literal("demoted"), reason: line(200), amount: z.literal(0).default(0) }),
+  z.object({ ...befell, kind: z.literal("scrapped"), reason: line(200), amount: minorUnits.default(0) }),
+]);
+export const cutDownInput = z.object({ ...befell, pieces: z.array(z.object(size)).min(1, "Give one piece or two.").max(2, "Cut it down again for more than two pieces."), brought: minorUnits.default(0) });
+export const withdrawPanelEventInput = z.object({ projectId, eventId: id, reason: line(200) });
+
+export const FACE_LETTERS = ["A", "B", "C", "D"] as const;
+export const saveFormSetInput = z.object({
+  projectId, setId: id.optional(), name: line(40),
+  panels: z.array(z.object({ face: z.enum(FACE_LETTERS), itemId: id })).max(4)
+    .refine((panels) => new Set(panels.map(({ face }) => face)).size === panels.length, "One panel to a face.")
+    .refine((panels) => new Set(panels.map(({ itemId }) => itemId)).size === panels.length, "A panel closes one face."),
+});
+export const assignSetInput = z.object({ projectId, setId: id, columnId: id, happenedAt: instant });
+export const unassignSetInput = z.object({ projectId, assignmentId: id, reason: line(200) });
+export const settleShortfallsInput = z.discriminatedUnion("as", [
+  z.object({ projectId, shortfallIds: z.array(id).min(1).max(500), as: z.literal("added"), placeId: id, sourceId: id, happenedAt: instant }),
+  z.object({ projectId, shortfallIds: z.array(id).min(1).max(500), as: z.literal("dismissed"), reason: line(200) }),
+]);

@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { aCompany, type Company } from "#tests/support/builders/a-company.ts";
 import { aProject, type Project } from "#tests/support/builders/a-project.ts";
-import { aStock } from "#tests/support/builders/a-stock.ts";
+import { aFormSet } from "#tests/support/builders/a-form-set.ts";
+import { aStock, NOON } from "#tests/support/builders/a-stock.ts";
 import { aTick } from "#tests/support/builders/a-site-event.ts";
 import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
@@ -10,6 +11,8 @@ import { ownDatabase } from "#tests/support/own-database.ts";
 import { asApp, ask, refusalOf, withOwner } from "#tests/support/raw-sql.ts";
 import { importSchedule } from "#lib/server/columns/import-schedule.ts";
 import { previewSchedule } from "#lib/server/columns/schedule-preview.ts";
+import { assignSet } from "#lib/server/gear/panels/form-sets.ts";
+import { recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
 import { createToken } from "#lib/server/people/access-tokens.ts";
 import { invitePerson } from "#lib/server/people/invitations.ts";
 import { savePlannedDays } from "#lib/server/pours/planned-days.ts";
@@ -24,8 +27,13 @@ const GRANTS: Readonly<Record<string, string>> = {
   gear_item: "INSERT SELECT UPDATE", gear_place: "INSERT SELECT UPDATE", gear_movement: "INSERT SELECT", gear_line: "INSERT SELECT", gear_balance: "SELECT",
   hire_supplier: "INSERT SELECT UPDATE", hire_query: "INSERT SELECT UPDATE", hire_terms: "INSERT SELECT", hire_rate: "INSERT SELECT", hire_docket: "INSERT SELECT",
   hire_docket_line: "INSERT SELECT", hire_photo: "INSERT SELECT", hire_invoice: "INSERT SELECT", hire_reversal: "INSERT SELECT",
+  gear_panel: "INSERT SELECT", gear_panel_event: "INSERT SELECT", gear_form_set: "INSERT SELECT UPDATE", gear_set_panel: "DELETE INSERT SELECT",
+  gear_assignment: "INSERT SELECT", gear_shortfall: "INSERT SELECT",
 };
-const APPEND_ONLY = ["site_event", "change_line", "schedule_import", "gear_movement", "gear_line", "hire_terms", "hire_rate", "hire_docket", "hire_docket_line", "hire_photo", "hire_invoice", "hire_reversal"];
+const APPEND_ONLY = [
+  "site_event", "change_line", "schedule_import", "gear_movement", "gear_line", "gear_panel", "gear_panel_event",
+  "hire_terms", "hire_rate", "hire_docket", "hire_docket_line", "hire_photo", "hire_invoice", "hire_reversal",
+];
 const DOORS = [
   /* Not a door: keeps the balances, and is called by its trigger alone. */ "gear_keep_balances",
   "door_clear_failures", "door_failures", "door_find_invitation", "door_find_person", "door_find_token", "door_has_companies", "door_note_failure", "door_tidy",
@@ -46,11 +54,20 @@ async function aFullCompany(name: string): Promise<Company> {
   valueOf(await invitePerson(company.owner, { email: `new@${company.companyId}.example`, role: "office" }));
   valueOf(await recordSiteEvents(company.owner, { projectId, events: [aTick(columnIds[0] ?? "", "cut")] }));
   valueOf(await savePlannedDays(company.owner, { projectId, columns: [{ columnId: columnIds[0] ?? "", pour: null, stoodOn: "2031-03-03", pouredOn: null }] }));
-  await aStock(company.owner, projectId);
+  await aGear(company, project);
   await aFullHire(company, projectId);
   const file = { projectId, fileName: "more.csv", file: aCsv([["K9", "A/9", "300x450", "Ground", "First"]]) };
   valueOf(await importSchedule(company.owner, { ...file, digest: valueOf(await previewSchedule(company.owner, file)).digest }));
   return company;
+}
+/** Stock, a set of panels on a column, an entry in a panel's life, and something used that the ledger did not know. */
+async function aGear({ owner }: Company, { projectId, columnIds }: Project): Promise<void> {
+  const [, columnId = ""] = columnIds;
+  await aStock(owner, projectId);
+  const { setId, itemIds } = await aFormSet(owner, projectId, columnId, "S-1");
+  valueOf(await assignSet(owner, { projectId, setId, columnId, happenedAt: NOON }));
+  valueOf(await recordPanelEvent(owner, { projectId, itemId: itemIds[0] ?? "", kind: "repaired", happenedAt: NOON, reason: "Patched" }));
+  valueOf(await recordSiteEvents(owner, { projectId, saved: true, events: [aTick(columnId, "clamped")] }));
 }
 const at = (company: Company | undefined): Company => {
   if (!company) throw new Error("not set up");

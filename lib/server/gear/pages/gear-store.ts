@@ -1,0 +1,57 @@
+import "server-only";
+import type { Family, MovementKind, PlaceKind, TickKind } from "#lib/trade/gear/ledger.ts";
+import type { Shortfall } from "#lib/trade/gear/follow-ticks.ts";
+import type { ProjectScope } from "../../gate/scope.ts";
+
+export type MovementEntry = {
+  readonly id: string; readonly seq: number; readonly kind: MovementKind; readonly happenedAt: string; readonly arrivedAt: string; readonly by: string;
+  readonly reason: string | null; readonly column: string | null; readonly columnId: string | null; readonly followsTick: boolean;
+  readonly reversesId: string | null; readonly reversedById: string | null;
+  readonly lines: readonly { readonly itemId: string; readonly item: string; readonly placeId: string; readonly place: string; readonly kind: PlaceKind; readonly quantity: number }[];
+};
+
+/** Movements of the project, or of one item wherever it went, the latest keyed first. */
+export const listMovements = (scope: ProjectScope, which: { itemId?: string | undefined; before?: number | undefined; most: number }) =>
+  scope.tx.$queryRaw<MovementEntry[]>`
+    select m.id::text, m.seq::float8 seq, m.kind, to_char(m.happened_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') "happenedAt",
+      to_char(m.arrived_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') "arrivedAt", w.name by, m.reason,
+      c.grid_ref "column", m.column_id::text "columnId", m.site_event_id is not null "followsTick", m.reverses_id::text "reversesId",
+      (select r.id::text from gear_movement r where r.company_id = m.company_id and r.reverses_id = m.id) "reversedById",
+      (select json_agg(json_build_object('itemId', l.item_id, 'item', case i.family when 'clamp set' then coalesce(k.name, i.name) else i.name end,
+          'placeId', l.place_id, 'place', p.name, 'kind', p.kind, 'quantity', l.quantity) order by i.family, i.name, l.quantity)
+        from gear_line l join gear_item i on i.company_id = l.company_id and i.id = l.item_id
+        left join clamp_kind k on k.company_id = i.company_id and k.id = i.clamp_kind_id
+        join gear_place p on p.company_id = l.company_id and p.id = l.place_id
+        where l.company_id = m.company_id and l.movement_id = m.id) lines
+    from gear_movement m
+    join person w on w.company_id = m.company_id and w.id = m.by_person_id
+    left join column_lift c on c.company_id = m.company_id and c.project_id = m.project_id and c.id = m.column_id
+    where m.company_id = ${scope.companyId}::uuid and (m.project_id is null or m.project_id = ${scope.projectId}::uuid)
+      and (${which.before ?? null}::float8 is null or m.seq < ${which.before ?? null}::float8)
+      and (${which.itemId ?? null}::uuid is null or exists (select from gear_line l where l.company_id = m.company_id and l.movement_id = m.id and l.item_id = ${which.itemId ?? null}::uuid))
+    order by m.seq desc limit ${which.most}::int`;
+
+export type ShortfallEntry = Omit<Shortfall, "siteEventId" | "kind"> & {
+  readonly id: string; readonly kind: TickKind; readonly item: string; readonly family: Family; readonly column: string; readonly level: string;
+  readonly noticedAt: string; readonly stripped: boolean;
+};
+/** What waits to be settled, the oldest first. */
+export const listShortfalls = (scope: ProjectScope, ids: readonly string[] | null = null) =>
+  scope.tx.$queryRaw<ShortfallEntry[]>`
+    select s.id::text, s.about, s.kind, s.column_id::text "columnId", s.item_id::text "itemId", s.quantity, i.family,
+      case i.family when 'clamp set' then coalesce(k.name, i.name) else i.name end item, c.grid_ref "column", v.name level, (c.done & 32) <> 0 stripped,
+      to_char(s.noticed_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') "noticedAt"
+    from gear_shortfall s
+    join gear_item i on i.company_id = s.company_id and i.id = s.item_id
+    left join clamp_kind k on k.company_id = i.company_id and k.id = i.clamp_kind_id
+    join column_lift c on c.company_id = s.company_id and c.project_id = s.project_id and c.id = s.column_id
+    join level v on v.company_id = c.company_id and v.project_id = c.project_id and v.id = c.from_level_id
+    where s.company_id = ${scope.companyId}::uuid and s.project_id = ${scope.projectId}::uuid and s.settled_at is null
+      and (${ids === null ? null : [...ids]}::uuid[] is null or s.id = any(${ids === null ? null : [...ids]}::uuid[]))
+    order by s.noticed_at, i.family, item, c.grid_ref limit 500`;
+
+export const settleRows = (scope: ProjectScope, ids: readonly string[], how: { as: "added" | "dismissed"; reason: string | null; movementId: string | null }) =>
+  scope.tx.gearShortfall.updateMany({
+    where: { companyId: scope.companyId, projectId: scope.projectId, id: { in: [...ids] }, settledAt: null },
+    data: { settledAt: scope.now, settledById: scope.member.id, settledAs: how.as, reason: how.reason, movementId: how.movementId },
+  });

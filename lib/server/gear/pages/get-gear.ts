@@ -1,0 +1,36 @@
+import "server-only";
+import { gearInput, gearItemInput, movementsInput } from "#lib/contracts/gear.ts";
+import { notFound, ok } from "#lib/kernel/result.ts";
+import { projectUseCase } from "../../gate/use-case.ts";
+import { projectHead } from "../../projects/project-head.ts";
+import { readProject } from "../../projects/store.ts";
+import { listCountedItems } from "../ledger/item-store.ts";
+import { listItems, listStandings, listStandingsAt } from "../ledger/ledger-store.ts";
+import { listOpenPlaces } from "../ledger/place-store.ts";
+import { listMovements, listShortfalls } from "./gear-store.ts";
+
+/** What is where, now or as of a moment; what is to be settled comes with it. */
+export const getGear = projectUseCase("gear.getGear", "gear.read", gearInput, async (scope, { at }) => {
+  const standings = at === undefined ? await listStandings(scope, scope.projectId) : await listStandingsAt(scope, scope.projectId, at);
+  return ok({
+    project: projectHead(await readProject(scope)), standings, shortfalls: await listShortfalls(scope), items: await listCountedItems(scope),
+    places: await listOpenPlaces(scope, scope.projectId), at: at ?? null, readAt: scope.now, role: scope.member.role,
+  });
+});
+export type GearPage = Extract<Awaited<ReturnType<typeof getGear>>, { ok: true }>["value"];
+
+const MOST = 50;
+
+export const getMovements = projectUseCase("gear.getMovements", "gear.read", movementsInput, async (scope, { before }) => {
+  const rows = await listMovements(scope, { before, most: MOST + 1 });
+  return ok({ project: projectHead(await readProject(scope)), movements: rows.slice(0, MOST), older: rows.length > MOST ? (rows[MOST - 1]?.seq ?? null) : null, role: scope.member.role });
+});
+
+/** One item: where it is, and every movement it was in. */
+export const getGearItem = projectUseCase("gear.getItem", "gear.read", gearItemInput, async (scope, { itemId }) => {
+  const [item] = await listItems(scope, [itemId]);
+  if (!item) return notFound("gear item");
+  const standings = (await listStandings(scope, scope.projectId)).filter((standing) => standing.itemId === itemId);
+  const kept = (await listCountedItems(scope)).find(({ id }) => id === itemId) ?? null;
+  return ok({ project: projectHead(await readProject(scope)), item, kept, standings, movements: await listMovements(scope, { itemId, most: 200 }), role: scope.member.role });
+});

@@ -1,0 +1,38 @@
+import "server-only";
+import { gearInput, panelInput } from "#lib/contracts/gear.ts";
+import { notFound, ok } from "#lib/kernel/result.ts";
+import { panelLife } from "#lib/trade/gear/panel-life.ts";
+import { projectUseCase } from "../../gate/use-case.ts";
+import { projectHead } from "../../projects/project-head.ts";
+import { readProject } from "../../projects/store.ts";
+import { listOpenPlaces } from "../ledger/place-store.ts";
+import { listCutInto, listPanels, type PanelRow } from "../panels/panel-store.ts";
+import { listSets } from "../panels/set-store.ts";
+import { listMovements } from "./gear-store.ts";
+
+const withLife = ({ events, strippedAt, ...panel }: PanelRow) => {
+  const { withdrawn, ...life } = panelLife(panel, events, strippedAt);
+  return { ...panel, life, events: events.map((event) => ({ ...event, isWithdrawn: withdrawn.has(event.id) })) };
+};
+
+const projectOnly = gearInput.pick({ projectId: true });
+
+/** Every panel at hand or in the company's own places, with where it stands in its life, and the sets they make. */
+export const getPanels = projectUseCase("gear.getPanels", "gear.read", projectOnly, async (scope) => {
+  const panels = (await listPanels(scope, { projectId: scope.projectId })).map(withLife).map(({ events: _, ...panel }) => panel);
+  return ok({
+    project: projectHead(await readProject(scope)), panels, sets: await listSets(scope), places: await listOpenPlaces(scope, scope.projectId), readAt: scope.now, role: scope.member.role,
+  });
+});
+export type PanelsPage = Extract<Awaited<ReturnType<typeof getPanels>>, { ok: true }>["value"];
+
+export const getPanel = projectUseCase("gear.getPanel", "gear.read", panelInput, async (scope, { itemId }) => {
+  const [panel] = await listPanels(scope, { itemIds: [itemId] });
+  if (!panel || (panel.placeProjectId !== null && panel.placeProjectId !== scope.projectId)) return notFound("panel");
+  const [parent] = panel.cutFromId === null ? [] : await listPanels(scope, { itemIds: [panel.cutFromId] });
+  return ok({
+    project: projectHead(await readProject(scope)), panel: withLife(panel), parent: parent ? { itemId: parent.itemId, name: parent.name } : null,
+    cutInto: (await listCutInto(scope, itemId)).map(({ item, ...rest }) => ({ ...rest, name: item.name })), movements: await listMovements(scope, { itemId, most: 100 }), role: scope.member.role,
+  });
+});
+export type PanelPage = Extract<Awaited<ReturnType<typeof getPanel>>, { ok: true }>["value"];
