@@ -1,5 +1,6 @@
 /** Every address of the product, built in one place. */
 export type SetUpPart = "levels" | "grid" | "marks" | "columns" | "schedule" | "shutter" | "pour" | "stages";
+export type HirePart = "dockets" | "dockets/new" | "terms" | "terms/new" | "invoices" | "invoices/new" | "table" | "statement";
 
 export type WorkingName = "pressure" | "sheathing" | "backing" | "clamp-layout" | "strip-time" | "plumb";
 
@@ -36,6 +37,13 @@ export const paths = {
   pours: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/pours`, query),
   workings: (projectId: string) => `${project(projectId)}/workings`,
   working: (projectId: string, name: WorkingName) => `${project(projectId)}/workings/${name}`,
+  hire: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/hire`, query),
+  hirePart: (projectId: string, part: HirePart, query?: Query) => withQuery(`${project(projectId)}/hire/${part}`, query),
+  hireDocket: (projectId: string, docketId: string) => `${project(projectId)}/hire/dockets/${encodeURIComponent(docketId)}`,
+  hireDocketPaper: (projectId: string, docketId: string) => `${project(projectId)}/hire/dockets/${encodeURIComponent(docketId)}/paper`,
+  hirePhoto: (projectId: string, photoId: string) => `${project(projectId)}/hire/photos/${encodeURIComponent(photoId)}`,
+  hireInvoice: (projectId: string, invoiceId: string, file?: "file" | "letter") =>
+    `${project(projectId)}/hire/invoices/${encodeURIComponent(invoiceId)}${file ? `/${file}` : ""}`,
   setUp: (projectId: string) => `${project(projectId)}/set-up`,
   setUpPart: (projectId: string, part: SetUpPart) => `${project(projectId)}/set-up/${part}`,
   scheduleTemplate: (projectId: string) => `${project(projectId)}/set-up/schedule/template`,

@@ -10,8 +10,10 @@ import { foundCompany } from "#lib/server/people/found-company.ts";
 import { acceptInvitation, invitePerson } from "#lib/server/people/invitations.ts";
 import { signIn } from "#lib/server/people/sign-in.ts";
 import { recordSiteEvents } from "#lib/server/progress/record-site-events.ts";
+import { hireOut } from "./hire/hire-out.ts";
 import { layOutSite, type LaidColumn } from "./lay-out-site.ts";
 import { must } from "./must.ts";
+import { planPours } from "./plan-pours.ts";
 import { CLINIC, COMPANY, PASSWORD, PEOPLE, WHARF } from "./scenario.ts";
 import { cycleOf, STEPS_OF, type Happening } from "./work-done.ts";
 
@@ -40,6 +42,9 @@ export async function loadDemo(databaseUrl: string): Promise<DemoSignIn[]> {
     const wharf = await layOutSite(caller, WHARF, 30);
     await layOutSite(caller, CLINIC, 3);
     const leadingHand = await enter(PEOPLE[1].email);
+    const { timeZone, currency, workingDays } = WHARF.project;
+    await hireOut(await enter(PEOPLE[2].email), leadingHand, { projectId: wharf.projectId, timeZone, currency });
+    await planPours(caller, { projectId: wharf.projectId, timeZone, workingDays }, wharf.columns.filter(({ level }) => level === "Level 3" || level === "Level 4"));
     await buildHalf(leadingHand, wharf);
     await holdOne(leadingHand, wharf);
     return signIns;
