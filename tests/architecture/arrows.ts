@@ -17,10 +17,10 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   "lib/server/gate": ["lib/kernel", "lib/access", "lib/contracts", "lib/server/platform"],
   "lib/server": [
     "lib/kernel", "lib/access", "lib/contracts", "lib/trade/engineering", "lib/trade/shutter", "lib/trade/schedule", "lib/trade/progress",
-    "lib/trade/planning", "lib/trade/gear", "lib/trade/hire", "lib/server/gate", "lib/server/platform", "prisma",
+    "lib/trade/planning", "lib/trade/gear", "lib/trade/hire", "lib/solver", "lib/server/gate", "lib/server/platform", "prisma",
   ],
   "lib/launch": ["lib/kernel", "lib/contracts", "lib/server", "lib/server/gate", "lib/server/platform", "lib/trade/engineering", "prisma"],
-  "app": ["lib/kernel", "lib/access", "lib/contracts", "lib/trade/engineering", "lib/trade/shutter", "lib/trade/schedule", "lib/trade/progress", "lib/trade/gear", "lib/trade/hire", "lib/server", "lib/server/gate"],
+  "app": ["lib/kernel", "lib/access", "lib/contracts", "lib/trade/engineering", "lib/trade/shutter", "lib/trade/schedule", "lib/trade/progress", "lib/trade/planning", "lib/trade/gear", "lib/trade/hire", "lib/server", "lib/server/gate"],
   "proxy.ts": [],
   "prisma": [],
   "tests": ["lib", "app", "prisma"],

@@ -55,7 +55,7 @@ async function demoReuse(timed: Run): Promise<Row> {
 async function demoSheets(timed: Run): Promise<Row> {
   const sheet = (id: string, widthMm: number, quantity: number | null, cost: number) => ({ id, widthMm, heightMm: 1200, trimMm: 0, quantity, cost });
   const order: SheetOrder = {
-    kerfMm: 3, keepFrom: { longMm: 600, shortMm: 200 }, sheets: [sheet("long", 2400, null, 9600), sheet("rack", 1100, 4, 900)],
+    kerfMm: 3, mostStages: 3, keepFrom: { longMm: 600, shortMm: 200 }, sheets: [sheet("long", 2400, null, 9600), sheet("rack", 1100, 4, 900)],
     parts: SIZES.flatMap(({ width, depth }, mark) => [width, depth + 34].map((across, face) => ({ id: `${mark}.${face}`, widthMm: 1180, heightMm: across, quantity: 6, mayTurn: false }))),
   };
   const { value, ms } = await timed(cutSheets(order), 2_800);

@@ -14,7 +14,7 @@ for (const [device, options] of [["desk", {}], ["phone", PHONE]] as const) {
     const project = await openProject(owner);
     await expectAccessible(owner);
     const column = (await owner.getByRole("link", { name: /^Open/ }).first().getAttribute("href")) ?? "";
-    const pages = ["columns", "set-up", "set-up/levels", "set-up/grid", "set-up/marks", "set-up/shutter", "set-up/pour", "set-up/stages", "set-up/schedule"];
+    const pages = ["columns", "set-up", "set-up/levels", "set-up/grid", "set-up/marks", "set-up/shutter", "set-up/pour", "set-up/stages", "set-up/schedule", "set-up/stock", "gear/cutting"];
     for (const path of [column, ...pages.map((page) => `${project}/${page}`), "/people", "/clamps", "/account", "/projects/new"]) {
       await owner.goto(path);
       await expect(owner.getByRole("heading", { level: 1 })).toBeVisible();

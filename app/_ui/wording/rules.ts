@@ -1,3 +1,4 @@
+import { CUTTING_WORDING } from "./cutting-rules.ts";
 import { GEAR_WORDING } from "./gear-rules.ts";
 import { HIRE_WORDING } from "./hire-rules.ts";
 
@@ -7,6 +8,7 @@ export type Wording = { readonly title: string; readonly todo: string };
 /** Broken rules by their code; whoever adds a rule adds its words here. */
 export const RULE_WORDING: Readonly<Record<string, Wording>> = {
   ...GEAR_WORDING,
+  ...CUTTING_WORDING,
   ...HIRE_WORDING,
   "wrong-sign-in": {
     title: "E-mail and password do not match.",

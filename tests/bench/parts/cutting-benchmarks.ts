@@ -30,7 +30,7 @@ export function timberInstance(file: string): TimberOrder {
 export function sheetInstance(file: string, mayTurn: boolean): SheetOrder {
   const { kerf, sheets, items } = rawSheets(file);
   return {
-    kerfMm: kerf, keepFrom: { longMm: 600, shortMm: 200 },
+    kerfMm: kerf, mostStages: null, keepFrom: { longMm: 600, shortMm: 200 },
     sheets: sheets.map((row, index) => ({ id: `s${index}`, widthMm: row.w, heightMm: row.h, trimMm: 0, quantity: null, cost: row.cost })),
     parts: items.map((row, index) => ({ id: `p${index}`, widthMm: row.w, heightMm: row.h, quantity: row.qty ?? 0, mayTurn })),
   };

@@ -11,6 +11,7 @@ import { listPeople } from "#lib/server/people/manage-people.ts";
 import { listClampKinds } from "#lib/server/projects/clamp-kinds.ts";
 import { importSchedule } from "#lib/server/columns/import-schedule.ts";
 import { previewSchedule } from "#lib/server/columns/schedule-preview.ts";
+import { getCuttingRule } from "#lib/server/cutting/cutting-rule.ts";
 import { getSetUp } from "#lib/server/projects/get-set-up.ts";
 import type { Caller } from "#lib/server/gate/caller.ts";
 import { PASSWORD, type Company } from "#tests/support/builders/a-company.ts";
@@ -110,6 +111,10 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   "pours.getPlannedDays": ofProject(all),
   "pours.savePlannedDays": ofProject(all, (site) => ({ columns: [{ columnId: firstColumn(site), pour: "Pour 1", stoodOn: "2031-03-03", pouredOn: "2031-03-04" }] })),
 
+  "cutting.getCuttingRule": ofProject(all),
+  "cutting.changeCuttingRule": ofProject(desk, cuttingRule),
+  "cutting.getCuttingOrder": ofProject(all),
+
   "progress.getToday": ofProject(all),
   "progress.readChanges": ofProject(all, () => ({ since: 0 })),
   "progress.recordSiteEvents": ofProject(crew, (site) => ({ events: [aTick(firstColumn(site), "cut")] })),
@@ -117,6 +122,11 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   ...gearPermissions(ofProject),
   ...hirePermissions(ofProject),
 };
+
+async function cuttingRule({ company, project: { projectId } }: Site): Promise<object> {
+  const { project, cuttingRule } = valueOf(await getCuttingRule(company.owner, { projectId }));
+  return { version: project.version, cuttingRule };
+}
 
 async function tokenOf(by: Caller): Promise<string> {
   valueOf(await createToken(by, { name: "to be revoked", days: 1 }));

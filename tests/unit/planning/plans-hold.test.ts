@@ -25,7 +25,7 @@ const timbers = fc.record({
 });
 
 const sheets = fc.record({
-  kerfMm: fc.integer({ min: 0, max: 5 }), keepFrom: fc.constant({ longMm: 600, shortMm: 200 }),
+  kerfMm: fc.integer({ min: 0, max: 5 }), mostStages: fc.constantFrom(3, 4, null), keepFrom: fc.constant({ longMm: 600, shortMm: 200 }),
   sheets: fc.tuple(fc.integer({ min: 0, max: 12 }), fc.integer({ min: 0, max: 3 })).map(([trimMm, quantity]) => [
     { id: "new", widthMm: 2400, heightMm: 1200, trimMm, quantity: null, cost: 90 }, { id: "rack", widthMm: 1300, heightMm: 700, trimMm: 0, quantity, cost: 5 },
   ]),
@@ -46,7 +46,7 @@ describe("any order", () => {
     const [plan, again] = [await solved(cutTimbers(order)), await solved(cutTimbers({ ...order, parts: [...order.parts].reverse() }))];
     if (!plan.ok) return expect(plan.failure).toMatchObject({ kind: "rule", code: "part-longer-than-stock" });
     expect(checkTimberPlan(order, plan.value)).toEqual([]);
-    if (plan.value.proven) expect(again.ok && again.value).toMatchObject({ cost: plan.value.cost });
+    if (plan.value.proven && again.ok && again.value.proven) expect(again.value.cost).toBe(plan.value.cost);
   }), RUNS), 60_000);
 
   it("gets a sheet plan that can be sawn", () => fc.assert(fc.asyncProperty(sheets, async (order) => {
@@ -63,7 +63,7 @@ describe("any order", () => {
 });
 
 describe("a wrong order or plan", () => {
-  const order = { kerfMm: 3, keepFrom: { longMm: 600, shortMm: 200 }, sheets: [{ id: "s", widthMm: 2400, heightMm: 1200, trimMm: 0, quantity: null, cost: 1 }], parts: [{ id: "p", widthMm: 700, heightMm: 500, quantity: 2, mayTurn: false }] };
+  const order = { kerfMm: 3, mostStages: null, keepFrom: { longMm: 600, shortMm: 200 }, sheets: [{ id: "s", widthMm: 2400, heightMm: 1200, trimMm: 0, quantity: null, cost: 1 }], parts: [{ id: "p", widthMm: 700, heightMm: 500, quantity: 2, mayTurn: false }] };
 
   it("is refused with the reason", async () => {
     const [part] = order.parts;

@@ -5,7 +5,7 @@ import { type Choice, dive, isClosed, offer, type Search } from "./dive.ts";
 import { addNearlyPaying, generatePatterns } from "./generate-patterns.ts";
 import { patternMaster } from "./pattern-master.ts";
 
-const MOST_DETOURS = 40;
+export const MOST_DETOURS = 40;
 const NEARLY = 0.01;
 const LOOK = { nodeLimit: 400, timeShareMs: 2_500 };
 
@@ -20,18 +20,23 @@ export function startSearch<P extends Pattern>(problem: CuttingProblem<P>, known
   return search;
 }
 
+/** A bound found elsewhere, rounded up to the next cost there can be. */
+export function raiseBound(search: Search<Pattern>, bound: number): void {
+  search.bound = Math.min(search.cost, Math.max(search.bound, roundUp(bound, search.costStep)));
+}
+
 /**
  * The relaxation first, whose value is a bound where pricing is exact; then whole numbers of the patterns found, and dives
  * with more and more detours, until the cost is at the bound, the ways are exhausted or the time is up.
  */
-export function* choosePatterns<P extends Pattern>(search: Search<P>): Asking<void> {
+export function* choosePatterns<P extends Pattern>(search: Search<P>, mostDetours = MOST_DETOURS): Asking<void> {
   if (isClosed(search)) return;
   const whole = wholeOrder(search.problem);
   const relaxed = yield* generatePatterns(search.problem, search.pool, whole);
   if (!relaxed) return;
-  search.bound = Math.min(search.cost, Math.max(search.bound, roundUp(relaxed.bound, search.costStep)));
+  raiseBound(search, relaxed.bound);
   yield* wholeNumbers(search);
-  for (let detours = 0; detours <= MOST_DETOURS && !isClosed(search) && !(yield* isTimeUp()); detours += 1) {
+  for (let detours = 0; detours <= mostDetours && !isClosed(search) && !(yield* isTimeUp()); detours += 1) {
     yield* dive(search, whole, [], detours);
     if (detours === 0 && !isClosed(search)) addNearlyPaying(search.problem, search.pool, whole, relaxed.prices, NEARLY);
     if (detours === 0 || detours === 2) yield* wholeNumbers(search);

@@ -1,3 +1,4 @@
+import { cutsByStage } from "./cut-stages.ts";
 import type { Place, PlacedPart, Sheet, SheetCut, SheetLayout, SheetOrder, SheetPart, SheetPlan } from "./sheet-order.ts";
 
 /** A rule a plan breaks, with where and the numbers. */
@@ -29,6 +30,7 @@ function checkLayout(order: SheetOrder, layout: SheetLayout, where: string): Bre
   const rough = pieces.filter((piece) => !listed.some((place) => samePlace(place, piece)) && !withinTrim(sheet, piece));
   return [
     ...breaches,
+    ...above("stages", where, Math.max(0, ...cutsByStage(sheet, layout).map(({ stage }) => stage)), order.mostStages ?? Infinity),
     ...listed.flatMap((place, index) => differs("sawn-out", `${where}.${index}`, pieces.filter((piece) => samePlace(place, piece)).length, 1)),
     ...differs("left-unlisted", where, rough.length, 0),
     ...differs("listed-once", where, new Set(listed.map(({ x, y }) => `${x},${y}`)).size, listed.length),

@@ -5,9 +5,14 @@ export type Sheet = { readonly id: string; readonly widthMm: number; readonly he
 /** The face grain of sheets and parts runs along the width; a part that may not turn keeps it. */
 export type SheetPart = { readonly id: string; readonly widthMm: number; readonly heightMm: number; readonly quantity: number; readonly mayTurn: boolean };
 
-/** Saw cuts run from edge to edge of the piece cut and lose one kerf. What is left of at least `keepFrom`, either way round, goes back to the rack. */
+/**
+ * Saw cuts run from edge to edge of the piece cut and lose one kerf. What is left of at least `keepFrom`, either way round, goes back to the rack.
+ * `mostStages`: how often the cuts may change direction on the way to a part, the first way counted and trimming not: rip,
+ * cross-cut and one more rip are three. Null: as often as it pays.
+ */
 export type SheetOrder = {
   readonly kerfMm: number;
+  readonly mostStages: number | null;
   readonly sheets: readonly Sheet[];
   readonly parts: readonly SheetPart[];
   readonly keepFrom: { readonly longMm: number; readonly shortMm: number };
@@ -34,6 +39,9 @@ export type SheetPlan = {
   readonly keptMm2: number;
 };
 
+/** What strips need: ripped, cross-cut, and ripped to size once more. */
+const LEAST_STAGES = 3;
+
 export function checkSheetOrder(order: SheetOrder): Result<SheetOrder> {
   const problems: Problem[] = [];
   const need = (field: string, value: number, least: number) => {
@@ -50,6 +58,7 @@ export function checkSheetOrder(order: SheetOrder): Result<SheetOrder> {
   rows("parts", order.parts);
   order.sheets.forEach((sheet, index) => { need(`sheets.${index}.trimMm`, sheet.trimMm, 0); need(`sheets.${index}.cost`, sheet.cost, 0); });
   need("kerfMm", order.kerfMm, 0);
+  need("mostStages", order.mostStages ?? LEAST_STAGES, LEAST_STAGES);
   if (problems.length > 0) return invalid(...problems);
   const tooLarge = order.parts.find((part) => part.quantity > 0 && !order.sheets.some((sheet) => sheet.quantity !== 0 && covers(sheet, part)));
   return tooLarge ? brokenRule("part-larger-than-sheet", { part: tooLarge.id, widthMm: tooLarge.widthMm, heightMm: tooLarge.heightMm }) : ok(order);

@@ -1,10 +1,12 @@
 import type { CuttingProblem, Offer, Prices, Residue } from "../patterns/cutting-problem.ts";
-import { guillotineFit, shapesByType, sheetPattern } from "./guillotine-fit.ts";
-import { keepOnly, type Piece, within } from "./filling/piece.ts";
+import { guillotineFit, shapesByType, sheetPattern } from "./fitting/guillotine-fit.ts";
+import { keepOnly, type Piece, stagesOf, withinStages } from "./filling/piece.ts";
 import { type RasterGrid, rasterFilling, rasterGrid } from "./filling/raster-filling.ts";
 import type { SheetPattern, SheetProblem } from "./sheet-problem.ts";
 import { fillRests } from "./filling/slots.ts";
 import { stripFilling, uprightFilling } from "./filling/strip-filling.ts";
+import { shelfFit } from "./fitting/shelf-fit.ts";
+import { stripFit } from "./fitting/strip-fit.ts";
 import { pricedBlocks } from "./filling/priced-blocks.ts";
 import { type Block, blockPiece } from "./filling/tight-blocks.ts";
 
@@ -23,17 +25,26 @@ type Pricing = (residue: Residue, prices: Prices) => Offer<SheetPattern>;
 
 /** Sheets as a cutting problem: patterns come from tight blocks, from strips and, where the raster is small enough, from all guillotine cuts. */
 export function sheetCutting(problem: SheetProblem, blocks: readonly Block[]): CuttingProblem<SheetPattern> {
-  const [w, h] = [Math.max(0, ...problem.stock.map((stock) => stock.w)), Math.max(0, ...problem.stock.map((stock) => stock.h))];
-  const grid = rasterGrid(problem.shapes, problem.demand, w, h);
+  const grid = widestGrid(problem);
   const priced = QUICK_THEN_THOROUGH.map((most) => fromBlocks(problem, (residue, prices) => pricedBlocks(problem, residue, prices, blockLimits(problem, prices, most))));
   const further = grid.work <= MOST_RASTER_WORK ? [limitedRaster(problem, grid), freeRaster(problem, grid)] : priced;
   return {
     demand: problem.demand,
     stock: problem.stock,
     price: [fromBlocks(problem, () => blocks), fromStrips(problem), ...further],
-    firstFit: (residue) => guillotineFit(problem, residue),
+    firstFit: (residue) => fitSomehow(problem, residue),
   };
 }
+
+/** The same from strips: soon done, and bounded by what all guillotine cuts are worth where the raster is small enough. */
+export function stripCutting(problem: SheetProblem): CuttingProblem<SheetPattern> {
+  const grid = widestGrid(problem);
+  const bounded = grid.work <= MOST_RASTER_WORK ? [freeRaster(problem, grid)] : [];
+  return { demand: problem.demand, stock: problem.stock, price: [fromStrips(problem), ...bounded], firstFit: (residue) => fitSomehow(problem, residue) };
+}
+
+const widestGrid = ({ shapes, demand, stock }: SheetProblem): RasterGrid =>
+  rasterGrid(shapes, demand, Math.max(0, ...stock.map(({ w }) => w)), Math.max(0, ...stock.map(({ h }) => h)));
 
 const blockLimits = (problem: SheetProblem, prices: Prices, mostPerLevel: number) => ({
   mostPerLevel,
@@ -108,15 +119,23 @@ function rasterPatterns(problem: SheetProblem, residue: Residue, prices: Prices,
 /** On the whole sheet, without parts beyond the demand, rests filled with what is worth most; dropped when not worth the sheet. */
 function finished(problem: SheetProblem, residue: Residue, prices: Prices, stock: number, piece: Piece): SheetPattern[] {
   const { w, h } = problem.stock[stock] ?? { w: 0, h: 0 };
+  const whole = withinStages(piece, w, h, problem.mostStages);
+  if (!whole) return [];
   const left = [...residue.demand];
-  const kept = keepOnly(within(piece, w, h), left);
+  const kept = keepOnly(whole, left);
   const byWorth = shapesByType(problem)
     .filter((shapes) => (left[shapes[0]?.type ?? -1] ?? 0) > 0)
     .sort((a, b) => density(problem, prices, b[0]?.type ?? 0) - density(problem, prices, a[0]?.type ?? 0));
-  const pattern = sheetPattern(stock, fillRests(kept, byWorth, left));
-  const worth = pattern.counts.reduce((sum, [type, copies]) => sum + copies * (prices.ofType[type] ?? 0), 0);
-  return worth > floorOf(problem, prices, stock) ? [pattern] : [];
+  return [fillRests(kept, byWorth, left), kept]
+    .filter((filled) => stagesOf(filled) <= problem.mostStages)
+    .slice(0, 1)
+    .map((filled) => sheetPattern(stock, filled))
+    .filter((pattern) => pattern.counts.reduce((sum, [type, copies]) => sum + copies * (prices.ofType[type] ?? 0), 0) > floorOf(problem, prices, stock));
 }
+
+/** Everything left, cut somehow. Where the saw may not turn often, parts fitted one by one would hardly ever do. */
+const fitSomehow = (problem: SheetProblem, residue: Residue): readonly SheetPattern[] | null =>
+  problem.mostStages === Infinity ? guillotineFit(problem, residue) : shelfFit(problem, residue) ?? stripFit(problem, residue);
 
 const density = (problem: SheetProblem, prices: Prices, type: number): number => (prices.ofType[type] ?? 0) / (problem.areas[type] ?? 1);
 const floorOf = (problem: SheetProblem, prices: Prices, stock: number): number => (prices.ofStock[stock] ?? 0) * (1 - prices.ease) + TOLERANCE * Math.max(1, problem.stock[stock]?.cost ?? 0);

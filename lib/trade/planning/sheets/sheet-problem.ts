@@ -8,6 +8,7 @@ export type SheetPattern = Pattern & { readonly piece: Piece };
 
 /** The order in the form the search works on: parts and sheets grown by one kerf, so that parts pack without gaps; equal parts merged; largest first. */
 export type SheetProblem = {
+  readonly mostStages: number;
   readonly demand: readonly number[];
   readonly areas: readonly number[];
   readonly shapes: readonly Shape[];
@@ -26,6 +27,7 @@ export function sheetProblem(order: SheetOrder): SheetProblem {
     .flatMap((parts) => { const first = parts[0]; return first ? [{ ...first, parts }] : []; })
     .sort((a, b) => b.w * b.h - a.w * a.h || b.w - a.w || naturalOrder(a.id, b.id));
   return {
+    mostStages: order.mostStages ?? Infinity,
     demand: types.map((type) => type.parts.reduce((sum, part) => sum + part.quantity, 0)),
     areas: types.map((type) => type.w * type.h),
     shapes: types.flatMap(({ w, h, mayTurn, flip }, type) => [{ type, turned: flip, w, h }, ...(mayTurn && w !== h ? [{ type, turned: !flip, w: h, h: w }] : [])]),

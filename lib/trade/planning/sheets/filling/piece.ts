@@ -29,6 +29,21 @@ export function within(piece: Piece, w: number, h: number): Piece {
     : { kind: "cut", dir: "across", w, h, near: within(piece, w, piece.h), far: rest(w, above) };
 }
 
+/** The piece in the corner of a larger one without a further change of direction: the rest beside is shared out among its strips. */
+export function withinAlong(piece: Piece, w: number, h: number): Piece {
+  return piece.kind === "cut" ? within(stretched(piece, piece.dir, piece.dir === "across" ? w : h), w, h) : within(piece, w, h);
+}
+
+function stretched(piece: Piece, dir: "down" | "across", to: number): Piece {
+  const [w, h] = dir === "across" ? [to, piece.h] : [piece.w, to];
+  return piece.kind === "cut" && piece.dir === dir ? { ...piece, w, h, near: stretched(piece.near, dir, to), far: stretched(piece.far, dir, to) } : within(piece, w, h);
+}
+
+/** In the corner of a larger piece with the larger rest whole, or, where that would turn the saw too often, along its own first cuts; null where both would. */
+export function withinStages(piece: Piece, w: number, h: number, mostStages: number): Piece | null {
+  return [within, withinAlong].map((put) => put(piece, w, h)).find((whole) => stagesOf(whole) <= mostStages) ?? null;
+}
+
 /** The same piece without the parts beyond `left`, which is counted down, and with rests that touch made one where a cut falls away. */
 export function keepOnly(piece: Piece, left: number[]): Piece {
   if (piece.kind === "rest") return piece;
@@ -50,4 +65,10 @@ export function countParts(piece: Piece, counts = new Map<number, number>()): Ma
     countParts(piece.far, counts);
   }
   return counts;
+}
+
+/** How often the cuts change direction on the way to the part or rest furthest down, the first way counted. */
+export function stagesOf(piece: Piece, before: "down" | "across" | null = null): number {
+  if (piece.kind !== "cut") return 0;
+  return (piece.dir === before ? 0 : 1) + Math.max(stagesOf(piece.near, piece.dir), stagesOf(piece.far, piece.dir));
 }

@@ -18,7 +18,8 @@ export function stripFilling(shapes: readonly Shape[], values: readonly number[]
   const best = bestFilling(items, h);
   if (!best) return null;
   const chosen = [...best.counts].flatMap(([index, copies]) => Array.from({ length: copies }, () => strips[index]));
-  const piece = stacked("across", chosen.flatMap((strip) => (strip ? [strip.piece] : [])));
+  const widest = Math.max(...chosen.map((strip) => strip?.piece.w ?? 0));
+  const piece = stacked("across", chosen.flatMap((strip) => (strip ? [within(strip.piece, widest, strip.height)] : [])));
   return piece ? { value: best.value, piece } : null;
 }
 
@@ -37,17 +38,17 @@ function bestStrip(shapes: readonly Shape[], values: readonly number[], left: re
   const columns = [...best.counts].flatMap(([index, count]) => {
     const stack = stacks[index];
     const piece = stack && stacked("across", Array.from({ length: stack.copies }, () => partPiece(stack.shape)));
-    return piece ? Array.from({ length: count }, () => piece) : [];
+    return piece ? Array.from({ length: count }, () => within(piece, piece.w, height)) : [];
   });
   const piece = stacked("down", columns);
-  return piece && { height, value: best.value, piece: within(piece, piece.w, height) };
+  return piece && { height, value: best.value, piece };
 }
 
 function stacked(dir: "down" | "across", pieces: readonly Piece[]): Piece | null {
   return pieces.reduceRight<Piece | null>((far, near) => (far ? join(dir, near, far) : near), null);
 }
 
-function stoodUp(piece: Piece): Piece {
+export function stoodUp(piece: Piece): Piece {
   const [w, h] = [piece.h, piece.w];
   if (piece.kind === "rest") return { ...piece, w, h };
   if (piece.kind === "part") return { ...piece, w, h, shape: { ...piece.shape, w: piece.shape.h, h: piece.shape.w } };

@@ -12,6 +12,7 @@ const PARTS: readonly (readonly [SetUpPart, string])[] = [
   ["columns", "Add columns"],
   ["schedule", "Schedule"],
   ["shutter", "Shutter"],
+  ["stock", "Stock"],
   ["pour", "Pour and pressure"],
   ["stages", "Stages and gates"],
 ];

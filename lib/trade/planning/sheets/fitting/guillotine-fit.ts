@@ -1,8 +1,8 @@
-import type { Residue } from "../patterns/cutting-problem.ts";
-import { countParts, type Piece } from "./filling/piece.ts";
-import type { Shape } from "./filling/piece.ts";
-import type { SheetPattern, SheetProblem } from "./sheet-problem.ts";
-import { leastAreaLeft, openSlot, pieceFrom, placeTightest, shortestSideLeft, type Slot, type Tightness } from "./filling/slots.ts";
+import type { Residue } from "../../patterns/cutting-problem.ts";
+import { countParts, type Piece } from "../filling/piece.ts";
+import type { Shape } from "../filling/piece.ts";
+import type { SheetPattern, SheetProblem } from "../sheet-problem.ts";
+import { leastAreaLeft, openSlot, pieceFrom, placeTightest, shortestSideLeft, type Slot, type Tightness } from "../filling/slots.ts";
 
 type Open = { stock: number; readonly root: Slot; slots: Slot[]; readonly parts: number[] };
 type Way = { readonly types: readonly number[]; readonly tightness: Tightness };

@@ -1,4 +1,4 @@
-import type { SheetProblem } from "./sheet-problem.ts";
+import type { SheetProblem } from "../sheet-problem.ts";
 
 /**
  * The cheapest mix of whole sheets whose area, kerfs counted, holds all parts. Limited sheets are taken as parts of a

@@ -1,0 +1,26 @@
+import Form from "next/form";
+import { Button } from "#app/_ui/control/button.tsx";
+import { NumberField } from "#app/_ui/field/number-field.tsx";
+import { sectionText, quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
+import { paths } from "#app/paths.ts";
+import type { CuttingTask } from "#lib/server/cutting/plan-cutting.ts";
+
+export type SetsFormProps = { readonly projectId: string; readonly levelId: string; readonly groups: CuttingTask["groups"]; readonly units: Units };
+
+/** How many form sets of each size to cut; the crew may strip and set one again, so fewer than there are columns. */
+export function SetsForm({ projectId, levelId, groups, units }: SetsFormProps) {
+  return (
+    <Form action={paths.cutting(projectId)} className="flex flex-col gap-4">
+      <input type="hidden" name="level" value={levelId} />
+      <div className="grid items-start gap-x-5 gap-y-4 sm:grid-cols-2 lg:grid-cols-4">
+        {groups.map(({ size, marks, widthMm, depthMm, heightMm, columns, sets }) => (
+          <NumberField
+            key={`${size} ${sets}`} name={`sets.${size}`} label={`Sets of ${marks.join(", ")}`} defaultValue={sets} isRequired minValue={0} maxValue={500} step={1} places={0} size="glove"
+            hint={`${sectionText("rectangle", widthMm, depthMm, units)}, ${quantityText(heightMm, "mm", units)} high; ${columns === 1 ? "1 column" : `${columns} columns`}`}
+          />
+        ))}
+      </div>
+      <div><Button type="submit" kind="primary">Plan the cuts</Button></div>
+    </Form>
+  );
+}

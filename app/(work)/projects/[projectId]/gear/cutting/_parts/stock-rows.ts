@@ -1,0 +1,23 @@
+import type { CuttingPlan } from "#lib/server/cutting/plan-cutting.ts";
+import type { StockRow } from "./to-buy.tsx";
+
+type Layouts = readonly { readonly count: number }[];
+const counted = (layouts: Layouts): number => layouts.reduce((sum, { count }) => sum + count, 0);
+
+/** Every stock the plan uses, ply first. */
+export function stockRows({ task: { cuttingRule, orders, ply }, sheets, timbers }: CuttingPlan, size: (valueMm: number) => string): StockRow[] {
+  const plyRows = cuttingRule.sheets.map(({ lengthMm, widthMm, price, onHand }, index) => {
+    const key = `s${index}`;
+    const layouts = sheets.ok ? sheets.value.layouts.filter(({ sheetId }) => sheetId === key) : [];
+    return row(key, `${ply.label}, ${size(lengthMm)} × ${size(widthMm)}`, counted(layouts), price, onHand);
+  });
+  const timberRows = timbers.flatMap(({ use, material, plan }) =>
+    cuttingRule.timbers.flatMap(({ use: forUse, lengthMm, price, onHand }, index) => {
+      const key = `t${index}`;
+      const layouts = plan.ok ? plan.value.layouts.filter(({ stockId }) => stockId === key) : [];
+      return forUse === use && orders.timbers.some((timber) => timber.use === use) ? [row(key, `${material}, ${size(lengthMm)}`, counted(layouts), price, onHand)] : [];
+    }));
+  return [...plyRows, ...timberRows].filter(({ count }) => count > 0);
+}
+
+const row = (key: string, what: string, count: number, each: number, onHand: number | null): StockRow => ({ key, what, count, fromRack: onHand !== null, each, sum: count * each });

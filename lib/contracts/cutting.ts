@@ -1,0 +1,38 @@
+import { z } from "zod";
+import { id, line, wholeMm } from "./fields.ts";
+
+export const TIMBER_USES = ["backing", "fillet"] as const;
+export type TimberUse = (typeof TIMBER_USES)[number];
+
+/** In the smallest unit of the project's currency. */
+const price = z.number({ message: "Give a price." }).int("Give a price in the currency's smallest unit.").min(1, "Give a price above nothing.").max(100_000_000, "Not over 1,000,000.00.");
+const pieces = (most: number) => z.number({ message: `Give a count from 0 to ${most}.` }).int("Give a whole number.").min(0, "Not under 0.").max(most, `Not over ${most}.`);
+
+/** `onHand` null is bought as needed; a number is what lies on the rack, and no more. */
+const sheet = z.object({ lengthMm: wholeMm(200, 6000), widthMm: wholeMm(100, 3000), price, onHand: pieces(999).nullable() });
+const timber = z.object({ use: z.enum(TIMBER_USES), lengthMm: wholeMm(300, 12_000), price, onHand: pieces(9999).nullable() });
+
+/** What a project cuts from, and how it saws. The face grain runs along the sheet's length. */
+export const cuttingRule = z.object({
+  kerfMm: wholeMm(0, 12),
+  trimMm: wholeMm(0, 100),
+  mayTurn: z.boolean(),
+  keepLongMm: wholeMm(50, 6000),
+  keepShortMm: wholeMm(20, 3000),
+  endTrimMm: wholeMm(0, 300),
+  keepTimberMm: wholeMm(100, 6000),
+  sheets: z.array(sheet).min(1, "Give at least one sheet.").max(20, "Not more than 20 sizes of sheet.")
+    .refine((rows) => rows.some(({ onHand }) => onHand === null), "At least one size of sheet must be one to buy: leave its count on the rack empty."),
+  timbers: z.array(timber).max(30, "Not more than 30 lengths of timber."),
+  source: line(200),
+});
+export type CuttingRule = z.output<typeof cuttingRule>;
+
+export const cuttingRuleInput = z.object({ projectId: id, version: z.number().int(), cuttingRule });
+
+/** Form sets to be cut, by the size that names them; null asks for one set for each column of the level. */
+export const cuttingOrderInput = z.object({
+  projectId: id,
+  levelId: id.optional(),
+  sets: z.array(z.object({ size: line(60), count: pieces(500) })).max(300, "Not more than 300 sizes at once.").nullable().default(null),
+});

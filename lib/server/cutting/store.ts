@@ -1,0 +1,27 @@
+import "server-only";
+import type { ProjectScope } from "../gate/scope.ts";
+
+const within = (scope: ProjectScope) => ({ companyId: scope.companyId, projectId: scope.projectId });
+
+/** The columns that stand on a level, with what their form sets are made to. */
+export const listLiftsOn = (scope: ProjectScope, fromLevelId: string) =>
+  scope.tx.column.findMany({
+    where: { ...within(scope), fromLevelId, removedAt: null },
+    orderBy: { gridRef: "asc" },
+    select: {
+      id: true, gridRef: true, shape: true, widthMm: true, depthMm: true, formHeightMm: true, headedBy: true, done: true,
+      mark: { select: { name: true } }, fromLevel: true, toLevel: true,
+    },
+  });
+export type LiftRow = Awaited<ReturnType<typeof listLiftsOn>>[number];
+
+export type LevelCount = { readonly levelId: string; readonly columns: number; readonly uncut: number };
+
+/** How many columns stand on each level, and of how many nothing is cut yet. */
+export async function countByLevel(scope: ProjectScope): Promise<LevelCount[]> {
+  const rows = await scope.tx.column.groupBy({ by: ["fromLevelId", "done"], where: { ...within(scope), removedAt: null }, _count: { _all: true } });
+  const ids = [...new Set(rows.map((row) => row.fromLevelId))];
+  const total = (levelId: string, counts: (done: number) => boolean) =>
+    rows.reduce((sum, row) => sum + (row.fromLevelId === levelId && counts(row.done) ? row._count._all : 0), 0);
+  return ids.map((levelId) => ({ levelId, columns: total(levelId, () => true), uncut: total(levelId, (done) => done === 0) }));
+}

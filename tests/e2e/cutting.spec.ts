@@ -1,0 +1,34 @@
+import { expect } from "@playwright/test";
+import { as, expectAccessible, openProject, PHONE, test } from "./site.ts";
+
+test("the leading hand plans the cuts of a level on the phone and asks for fewer sets", async ({ browser, heard }) => {
+  const hand = await as("leading hand", browser, heard, PHONE);
+  const project = await openProject(hand);
+  await hand.goto(`${project}/gear/cutting`);
+  await expect(hand.getByRole("heading", { name: "Cutting plan", level: 1 })).toBeVisible();
+  await hand.getByRole("link", { name: /^Level 1/ }).click();
+  const said = hand.getByText(/no plan can use fewer/).first();
+  await expect(said).toBeVisible({ timeout: 30_000 });
+  const sheetsOf = async () => Number(/^(\d+) sheets?;/.exec(await said.innerText())?.[1]);
+  const all = await sheetsOf();
+  await expect(hand.getByRole("figure", { name: /^Sheets? 1/ })).toBeVisible();
+
+  for (const field of await hand.getByRole("textbox", { name: /^Sets of/ }).all()) await field.fill("1");
+  await hand.getByRole("button", { name: "Plan the cuts" }).click();
+  await expect.poll(sheetsOf, { timeout: 30_000 }).toBeLessThan(all);
+  await expectAccessible(hand);
+  const overflow = await hand.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  expect(overflow).toBeLessThanOrEqual(0);
+});
+
+test("the office puts in its own sheets and the plan follows", async ({ browser, heard }) => {
+  const office = await as("office", browser, heard);
+  const project = await openProject(office, "Osierfield Clinic");
+  await office.goto(`${project}/set-up/stock`);
+  await office.getByRole("textbox", { name: /^Price each .* of row 1/ }).first().fill("91.50");
+  await office.getByLabel("Source of the prices").fill("Merchant's list of the test");
+  await office.getByRole("button", { name: "Save the stock" }).click();
+  await expect(office.getByText("Saved. Cutting plans follow it from now on.")).toBeVisible();
+  await office.goto(`${project}/gear/cutting`);
+  await expect(office.getByRole("row", { name: /to buy 91\.50 USD/ })).toBeVisible({ timeout: 30_000 });
+});
