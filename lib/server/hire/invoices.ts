@@ -23,7 +23,7 @@ function compare(book: HireBook, invoice: Invoice) {
   const before = addDays(toDay(invoice.from), -1);
   const { lines, gaps } = chargesOf(book, invoice.supplierId, { from: toDay(invoice.from), to: toDay(invoice.to) });
   const earlier = first > before ? [] : chargesOf(book, invoice.supplierId, { from: first, to: before }).lines;
-  const groups = compareInvoice(invoice.lines, { lines, earlier, docketNumber: (id) => numbers.get(id) ?? "" });
+  const groups = compareInvoice(invoice.lines, { lines, earlier, periodTo: toDay(invoice.to), docketNumber: (id) => numbers.get(id) ?? "" });
   return { groups: groups.map((group) => ({ ...group, item: group.itemId === null ? (group.theirs[0]?.text ?? null) : itemName(book, group.itemId) })), totals: totalsOf(groups), gaps };
 }
 

@@ -15,7 +15,7 @@ const march: Partial<HireFacts> = { delivered: [delivered("2031-03-03", 120, "D-
 function against(invoice: readonly InvoiceLine[], given: Partial<HireFacts> = march, terms = someTerms(), month: readonly [string, string] = ["2031-03-01", "2031-03-31"]) {
   const { lines } = charged(terms, given, ...month);
   const earlier = charged(terms, given, "2031-01-01", new Date(Date.parse(month[0]) - 86_400_000).toISOString().slice(0, 10)).lines;
-  return compareInvoice(invoice, { lines, earlier, docketNumber: (id) => id });
+  return compareInvoice(invoice, { lines, earlier, periodTo: toDay(month[1]), docketNumber: (id) => id });
 }
 const short = line({ quantity: 40, to: toDay("2031-03-18"), days: 16, amount: 38_400 });
 const long = line({ quantity: 80, amount: 139_200, row: 3 });
@@ -29,6 +29,8 @@ describe("an invoice beside our own charges", () => {
   });
   it("that forgets the return asks 40 × 13 days × 0.60 = 312.00 too much", () =>
     expect(found(against([line({ amount: 120 * 29 * 60 })]))).toEqual([["return-ignored", 31_200]]));
+  it("that runs the 40 on to the end of the month in a line of their own asks the same", () =>
+    expect(found(against([line({ quantity: 40, amount: 40 * 29 * 60 }), long]))).toEqual([["return-ignored", 31_200]]));
   it("with three days more for the 40 asks 40 × 3 × 0.60 = 72.00 too much", () =>
     expect(found(against([line({ quantity: 40, to: toDay("2031-03-21"), days: 19, amount: 40 * 19 * 60 }), long]))).toEqual([["extra-days", 7200]]));
   it("at 0.70 asks 80 × 29 × 0.10 = 232.00 too much", () =>

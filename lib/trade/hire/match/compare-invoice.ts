@@ -1,6 +1,7 @@
+import type { Day } from "#lib/kernel/days.ts";
 import { groupBy } from "#lib/kernel/group-by.ts";
 import type { ChargeLine } from "../accrual/charge-line.ts";
-import { guessReason, type Guess } from "./guess-reason.ts";
+import { guessReason, type Differing, type Guess } from "./guess-reason.ts";
 import type { InvoiceLine } from "./invoice.ts";
 
 /** What belongs together on both sides: one delivery's hire of one item, or one docket's trip, loss or damage. */
@@ -22,6 +23,8 @@ export type MatchedGroup = {
 export type OurSide = {
   readonly lines: readonly ChargeLine[];
   readonly earlier: readonly ChargeLine[];
+  /** Last day of the invoice's period. */
+  readonly periodTo: Day;
   /** A docket's number as the supplier writes it. */
   readonly docketNumber: (docketId: string) => string;
 };
@@ -34,17 +37,18 @@ const isHire = (kind: InvoiceLine["kind"]): boolean => kind === "hire" || kind =
 const keyOf = (kind: InvoiceLine["kind"], docket: string, itemId: string | null): string => `${isHire(kind) ? "hire" : kind}|${docket}|${itemId ?? ""}`;
 
 /** Line by line, grouped by docket and item; what only one side has stands in a group of its own. Dearest difference first. */
-export function compareInvoice(invoice: readonly InvoiceLine[], { lines, earlier, docketNumber }: OurSide): MatchedGroup[] {
+export function compareInvoice(invoice: readonly InvoiceLine[], { lines, earlier, periodTo, docketNumber }: OurSide): MatchedGroup[] {
   const ourKey = (line: ChargeLine): string => keyOf(line.kind, plainDocket(docketNumber(line.docketId)), line.itemId);
   const ours = groupBy(lines, ourKey);
   const before = groupBy(earlier, ourKey);
   const theirs = groupBy(invoice, (line) => keyOf(line.kind, plainDocket(line.docket), line.itemId));
   return [...new Set([...theirs.keys(), ...ours.keys()])]
-    .map((key) => matched(key, theirs.get(key) ?? [], ours.get(key) ?? [], before.get(key) ?? [], docketNumber))
+    .map((key) => matched(key, { theirs: theirs.get(key) ?? [], ours: ours.get(key) ?? [], earlier: before.get(key) ?? [], periodTo }, docketNumber))
     .sort((a, b) => Math.abs(b.difference) - Math.abs(a.difference) || (a.key < b.key ? -1 : 1));
 }
 
-function matched(key: string, theirs: readonly InvoiceLine[], ours: readonly ChargeLine[], earlier: readonly ChargeLine[], docketNumber: OurSide["docketNumber"]): MatchedGroup {
+function matched(key: string, sides: Omit<Differing, "difference">, docketNumber: OurSide["docketNumber"]): MatchedGroup {
+  const { theirs, ours, earlier } = sides;
   const theirAmount = theirs.reduce((sum, { amount }) => sum + amount, 0);
   const ourAmount = ours.reduce((sum, { amount }) => sum + amount, 0);
   const difference = theirAmount - ourAmount;
@@ -53,7 +57,7 @@ function matched(key: string, theirs: readonly InvoiceLine[], ours: readonly Cha
   return {
     key, theirs, ours, theirAmount, ourAmount, difference,
     docket: theirs[0]?.docket ?? (first ? docketNumber(first.docketId) : null), itemId: theirs[0]?.itemId ?? first?.itemId ?? null,
-    guess: Math.abs(difference) <= rounding ? null : guessReason(theirs, ours, earlier, difference),
+    guess: Math.abs(difference) <= rounding ? null : guessReason({ ...sides, difference }),
   };
 }
 

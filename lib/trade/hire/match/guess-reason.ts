@@ -1,3 +1,4 @@
+import type { Day } from "#lib/kernel/days.ts";
 import type { ChargeLine } from "../accrual/charge-line.ts";
 import { numberOf } from "../day-number.ts";
 import type { DifferenceReason, InvoiceLine } from "./invoice.ts";
@@ -18,15 +19,24 @@ function strikeOut(theirs: readonly InvoiceLine[], ours: readonly ChargeLine[]):
   return { theirs: rest, ours: left };
 }
 
+export type Differing = {
+  readonly theirs: readonly InvoiceLine[]; readonly ours: readonly ChargeLine[];
+  /** Charged for the same thing before the invoice's period. */
+  readonly earlier: readonly ChargeLine[];
+  readonly difference: number;
+  /** Last day of the invoice's period. */
+  readonly periodTo: Day;
+};
+
 /**
  * Looks for the usual mistakes in turn: the first that accounts for the difference is named. A guess is something to
  * ask the supplier, never a finding.
  */
-export function guessReason(theirs: readonly InvoiceLine[], ours: readonly ChargeLine[], earlier: readonly ChargeLine[], difference: number): Guess {
+export function guessReason({ theirs, ours, earlier, difference, periodTo }: Differing): Guess {
   if (ours.length === 0 && !earlier.some(({ kind }) => kind === "minimum" || kind === "docket-minimum")) return guess("not-ours");
   if (theirs.length === 0) return guess("not-charged");
   const left = strikeOut(theirs, ours);
-  return minimumTwice(theirs, earlier, difference) ?? chargedTwice(theirs, difference) ?? compareDays(left.theirs, left.ours) ?? guess("unexplained");
+  return minimumTwice(theirs, earlier, difference) ?? chargedTwice(theirs, difference) ?? compareDays(left.theirs, left.ours, periodTo) ?? guess("unexplained");
 }
 
 /** The amount over is a minimum that was charged in an earlier period, or stands on this invoice as another one. */
@@ -53,7 +63,7 @@ const daysOf = (line: InvoiceLine): number | null =>
 
 type Sums = { readonly pieces: number; readonly pieceDays: number };
 
-function compareDays(theirs: readonly InvoiceLine[], ours: readonly ChargeLine[]): Guess | null {
+function compareDays(theirs: readonly InvoiceLine[], ours: readonly ChargeLine[], periodTo: Day): Guess | null {
   if (theirs.length === 0 || theirs.some((line) => line.quantity === null || daysOf(line) === null)) return null;
   const their: Sums = {
     pieces: sum(theirs, ({ quantity }) => quantity ?? 0), pieceDays: sum(theirs, (line) => (line.quantity ?? 0) * (daysOf(line) ?? 0)),
@@ -62,17 +72,14 @@ function compareDays(theirs: readonly InvoiceLine[], ours: readonly ChargeLine[]
   const rates = rateOf(theirs, ours);
   if (their.pieceDays === own.pieceDays) return guess("wrong-rate", rates ?? {});
   if (rates !== null && rates["theirs"] !== rates["ours"]) return null;
-  if (their.pieceDays > own.pieceDays && ranOn(theirs, ours)) return guess("return-ignored", { pieceDays: their.pieceDays - own.pieceDays });
+  if (their.pieceDays > own.pieceDays && ranOn(theirs, ours, periodTo)) return guess("return-ignored", { pieceDays: their.pieceDays - own.pieceDays });
   if (their.pieces !== own.pieces) return guess("wrong-quantity", { theirs: their.pieces, ours: own.pieces });
   return guess("extra-days", { pieceDays: their.pieceDays - own.pieceDays, pieces: own.pieces });
 }
 
-/** Some of ours ended within the period while theirs run on to a later day with every piece. */
-function ranOn(theirs: readonly InvoiceLine[], ours: readonly ChargeLine[]): boolean {
-  const [last, least] = [theirs.map(({ to }) => to ?? "").sort().at(-1) ?? "", ours.map(({ to }) => to).sort()[0] ?? ""];
-  const ends = new Set(ours.map(({ to }) => to));
-  return theirs.length < ours.length && ends.size > 1 && last > least;
-}
+/** All of theirs run to the end of the period, though some of ours ended before it. */
+const ranOn = (theirs: readonly InvoiceLine[], ours: readonly ChargeLine[], periodTo: Day): boolean =>
+  theirs.every(({ to }) => to === periodTo) && ours.some(({ to }) => to < periodTo);
 
 /** The rate each side uses, where both use a single one. */
 function rateOf(theirs: readonly InvoiceLine[], ours: readonly ChargeLine[]): Record<string, number> | null {

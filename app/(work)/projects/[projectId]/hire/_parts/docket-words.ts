@@ -17,7 +17,7 @@ const OPEN_WORDS: Readonly<Record<OpenPart["code"], (pieces: string) => string>>
 };
 
 export const openText = ({ code, quantity, item }: OpenPart & { readonly item: string | null }): string =>
-  OPEN_WORDS[code](item === null ? String(quantity) : `${quantity} ${item}`);
+  OPEN_WORDS[code](item === null ? String(quantity) : `${quantity} × ${item}`);
 
 /** What usually follows a docket, to be entered from its page. */
 export const FOLLOWED_BY: Readonly<Partial<Record<DocketKind, DocketKind>>> = {

@@ -13,7 +13,7 @@ export type DocketTableProps = {
 
 export function DocketTable({ caption, projectId, dockets, names, currency }: DocketTableProps) {
   const columns: DataColumn<Docket>[] = [
-    { key: "number", head: "Docket", isRowHead: true, cell: ({ id, number }) => <Link href={paths.hireDocket(projectId, id)}>{number}</Link> },
+    { key: "number", head: "Docket", isRowHead: true, cell: ({ id, number }) => <span className="whitespace-nowrap"><Link href={paths.hireDocket(projectId, id)}>{number}</Link></span> },
     { key: "kind", head: "Kind", cell: ({ kind, reversal }) => <>{DOCKET_WORDS[kind]}{reversal ? <span className="block text-sm font-semibold text-flag-deep">reversed</span> : null}</> },
     { key: "on", head: "Day", cell: ({ on }) => <DayText day={on} /> },
     { key: "supplier", head: "Supplier", cell: ({ supplierId }) => names.get(supplierId) ?? "" },
@@ -26,6 +26,6 @@ export function DocketTable({ caption, projectId, dockets, names, currency }: Do
 
 function contentText({ kind, lines, amount, share, until }: Docket, currency: string): string {
   if (kind === "credit") return `${currency} ${amountText(amount ?? 0, currency)}`;
-  const what = lines.map(({ quantity, item }) => (kind === "stand-down" ? item : `${quantity} ${item}`)).join(", ");
+  const what = lines.map(({ quantity, item }) => (kind === "stand-down" ? item : `${quantity} × ${item}`)).join(", ");
   return kind === "stand-down" ? `${what || "everything"} at ${(share ?? 0) / 100} % until ${until ?? ""}` : what;
 }

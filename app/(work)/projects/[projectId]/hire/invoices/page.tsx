@@ -34,7 +34,7 @@ export default async function InvoicesPage({ params }: { readonly params: Promis
         caption="Invoices, the latest first" isCaptionHidden rows={invoices} rowKey={({ id }) => id}
         empty={<EmptyState title="No invoice yet" actions={enter}>A supplier&apos;s invoice, imported or typed in, is laid beside the charges of our own dockets, and every difference gets an amount and a probable reason.</EmptyState>}
         columns={[
-          { key: "number", head: "Invoice", isRowHead: true, cell: ({ id, number, reversal }) => <><Link href={paths.hireInvoice(project.id, id)}>{number}</Link>{reversal ? <span className="block text-sm text-flag-deep">reversed</span> : null}</> },
+          { key: "number", head: "Invoice", isRowHead: true, cell: ({ id, number, reversal }) => <span className="whitespace-nowrap"><Link href={paths.hireInvoice(project.id, id)}>{number}</Link>{reversal ? <span className="block text-sm text-flag-deep">reversed</span> : null}</span> },
           { key: "supplier", head: "Supplier", cell: ({ supplier }) => supplier },
           { key: "period", head: "Period", cell: ({ from, to }) => <><DayText day={from} /> to <DayText day={to} /></> },
           { key: "theirs", head: `Asked (${currency})`, isFigure: true, cell: ({ theirs }) => money(theirs) },
