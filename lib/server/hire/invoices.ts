@@ -41,7 +41,8 @@ export const getInvoice = projectUseCase("hire.getInvoice", "hire.read", invoice
   const invoice = (await listInvoices(scope)).find(({ id }) => id === invoiceId);
   if (!invoice) return notFound("invoice");
   const supplier = book.suppliers.find(({ id }) => id === invoice.supplierId);
-  const dockets = docketsOf(book, invoice.supplierId).map(({ id, kind, number, on, happenedAt, name, photos }) => ({ id, kind, number, on, happenedAt, name, photos }));
+  const dockets = docketsOf(book, invoice.supplierId).map(({ id, kind, number, on, happenedAt, name, photos, lines }) => (
+    { id, kind, number, on, happenedAt, name, photos, itemIds: lines.map(({ itemId }) => itemId) }));
   return ok({
     project: book.project, today: book.today, invoice, dockets, owners: await listOwners(scope), me: scope.member.id,
     supplier: { name: supplier?.name ?? "", contact: supplier?.contact ?? null, email: supplier?.email ?? null }, ...compare(book, invoice),

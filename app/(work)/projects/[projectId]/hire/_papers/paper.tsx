@@ -2,7 +2,9 @@ import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import type { ReactNode } from "react";
 
 export const look = StyleSheet.create({
-  page: { padding: 48, fontFamily: "Helvetica", fontSize: 9.5, color: "#1a1a1a", lineHeight: 1.35 },
+  page: { paddingTop: 48, paddingHorizontal: 48, paddingBottom: 60, fontFamily: "Helvetica", fontSize: 9.5, color: "#1a1a1a" },
+  // Not on the page itself: a page number inherits it, and is then laid out with no height.
+  body: { lineHeight: 1.35 },
   top: { borderWidth: 1.5, borderColor: "#1a1a1a", marginBottom: 14 },
   head: { padding: 10, flexDirection: "row", justifyContent: "space-between", alignItems: "flex-end" },
   title: { fontFamily: "Helvetica-Bold", fontSize: 16, lineHeight: 1.2 },
@@ -12,7 +14,7 @@ export const look = StyleSheet.create({
   fact: { paddingVertical: 4, paddingHorizontal: 10, minWidth: "25%" },
   row: { flexDirection: "row", borderBottomWidth: 0.5, borderColor: "#999999", paddingVertical: 3 },
   headRow: { flexDirection: "row", borderBottomWidth: 1.5, borderColor: "#1a1a1a", paddingVertical: 3 },
-  foot: { position: "absolute", bottom: 24, left: 48, right: 48, flexDirection: "row", justifyContent: "space-between", fontSize: 8, color: "#555555" },
+  foot: { position: "absolute", bottom: 24, left: 48, right: 48, fontSize: 8, color: "#555555" },
   block: { marginBottom: 12 },
   sign: { marginTop: 36, borderTopWidth: 0.75, borderColor: "#1a1a1a", paddingTop: 3, width: "45%" },
 });
@@ -28,16 +30,16 @@ export function Paper({ title, from, to, project, madeOn, facts, children }: Pap
     <Document title={title} author={from} creator="Shutterwright" producer="Shutterwright">
       <Page size="A4" style={look.page}>
         <View style={look.top}>
-          <View style={look.head}>
+          <View style={{ ...look.head, ...look.body }}>
             <View style={{ maxWidth: "60%" }}><Text style={look.small}>{project}</Text><Text style={look.title}>{title}</Text></View>
             <View style={{ alignItems: "flex-end" }}><Text>From {from}</Text><Text>To {to}</Text></View>
           </View>
-          <View style={look.facts}>
+          <View style={{ ...look.facts, ...look.body }}>
             {facts.map(({ label, value }) => <View key={label} style={look.fact}><Text style={look.small}>{label}</Text><Text style={look.bold}>{value}</Text></View>)}
           </View>
         </View>
-        {children}
-        <View style={look.foot} fixed><Text>{title}, {madeOn}</Text><Text render={({ pageNumber, totalPages }) => `${pageNumber} of ${totalPages}`} /></View>
+        <View style={look.body}>{children}</View>
+        <Text style={look.foot} fixed render={({ pageNumber, totalPages }) => `${title}, ${madeOn}, page ${pageNumber} of ${totalPages}`} />
       </Page>
     </Document>
   );

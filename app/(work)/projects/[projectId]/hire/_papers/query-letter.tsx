@@ -3,6 +3,7 @@ import type { InvoicePage } from "#lib/server/hire/invoices.ts";
 import { amountText, rateText } from "#app/_ui/value/money.tsx";
 import { dayWords, instantWords } from "#app/_ui/value/time-words.ts";
 import { CHARGE_WORDS, workingText } from "../_parts/charge-words.ts";
+import { evidenceFor } from "../_parts/evidence.ts";
 import { DOCKET_WORDS } from "../_parts/docket-words.ts";
 import { guessText } from "../_parts/invoice-words.ts";
 import { look, Paper, PaperTable, Signature } from "./paper.tsx";
@@ -29,7 +30,7 @@ export function QueryLetter({ given, from, photos }: QueryLetterProps) {
       </View>
       {asked.map((query, index) => {
         const group = groups.find(({ key }) => key === query.groupKey);
-        const evidence = dockets.filter(({ id, number }) => number === group?.docket || group?.ours.some(({ docketId }) => docketId === id));
+        const evidence = group ? evidenceFor(group, dockets, invoice.to) : [];
         return (
           <View key={query.id} style={look.block}>
             <Text style={{ ...look.bold, fontSize: 11, marginBottom: 3 }}>{index + 1}. {group?.docket ?? "No docket"}: {group?.item ?? "a charge"}, {currency} {amountText(query.amount, currency).replaceAll("−", "-")}</Text>

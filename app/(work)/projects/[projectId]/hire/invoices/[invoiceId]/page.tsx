@@ -15,6 +15,7 @@ import { paths } from "#app/paths.ts";
 import { ownAccount } from "../../../../../own-account.ts";
 import { Refused } from "../../../../../refused.tsx";
 import { reverseInvoiceAction } from "../../_parts/actions.ts";
+import { evidenceFor } from "../../_parts/evidence.ts";
 import { gapText } from "../../_parts/charge-words.ts";
 import { ReverseForm } from "../../_parts/reverse-form.tsx";
 import { DifferenceCard } from "./difference-card.tsx";
@@ -56,7 +57,7 @@ export default async function InvoicePage({ params }: Props) {
             <DifferenceCard
               key={group.key} project={{ id: project.id, currency }} invoiceId={invoice.id} group={group} owners={owners} me={me} today={today}
               query={invoice.queries.find(({ groupKey }) => groupKey === group.key) ?? null} canSettle={maySettle && invoice.reversal === null}
-              evidence={dockets.filter(({ id, number }) => number === group.docket || group.ours.some(({ docketId }) => docketId === id))}
+              evidence={evidenceFor(group, dockets, invoice.to)}
             />
           ))}
         </div>

@@ -3,6 +3,7 @@ import { getInvoice, type InvoicePage } from "#lib/server/hire/invoices.ts";
 import { getPhoto } from "#lib/server/hire/photos.ts";
 import { answerFailure } from "#app/api/answer-failure.ts";
 import { ownAccount } from "../../../../../../own-account.ts";
+import { evidenceFor } from "../../../_parts/evidence.ts";
 import { answerPdf } from "../../../_papers/answer-pdf.ts";
 import { QueryLetter, type LetterPhoto } from "../../../_papers/query-letter.tsx";
 
@@ -12,7 +13,7 @@ const MOST_PHOTOS = 8;
 /** Photos of the dockets in question that a PDF can hold. */
 async function photosFor(page: InvoicePage): Promise<LetterPhoto[]> {
   const groups = page.groups.filter(({ key }) => page.invoice.queries.some(({ groupKey }) => groupKey === key));
-  const dockets = page.dockets.filter(({ id, number }) => groups.some(({ docket, ours }) => docket === number || ours.some(({ docketId }) => docketId === id)));
+  const dockets = [...new Set(groups.flatMap((group) => evidenceFor(group, page.dockets, page.invoice.to)))];
   const wanted = dockets.flatMap(({ number, photos }) => photos.map((photo) => ({ ...photo, docket: number }))).slice(0, MOST_PHOTOS);
   const caller = await currentCaller();
   const found: LetterPhoto[] = [];
