@@ -36,7 +36,7 @@ export const paths = {
     withQuery(`${project(projectId)}/columns/${encodeURIComponent(columnId)}`, query),
   pours: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/pours`, query),
   workings: (projectId: string) => `${project(projectId)}/workings`,
-  working: (projectId: string, name: WorkingName) => `${project(projectId)}/workings/${name}`,
+  working: (projectId: string, name: WorkingName, query?: Query) => withQuery(`${project(projectId)}/workings/${name}`, query),
   cutting: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear/cutting`, query),
   hire: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/hire`, query),
   hirePart: (projectId: string, part: HirePart, query?: Query) => withQuery(`${project(projectId)}/hire/${part}`, query),

@@ -35,6 +35,8 @@ const basics = {
 export const createProjectInput = z.object(basics);
 export const changeProjectInput = z.object({ projectId: id, version: z.number().int(), ...basics, progressRule });
 export const projectInput = z.object({ projectId: id });
+/** What the calculators start from: one column, or where none is named a usual one of the project. */
+export const startWorkingsInput = projectInput.extend({ columnId: id.optional() });
 export const archiveProjectInput = z.object({ projectId: id, archived: z.boolean() });
 export const changeShutterRuleInput = z.object({ projectId: id, shutterRule });
 export const changePourConditionsInput = z.object({ projectId: id, pourConditions });

@@ -10,6 +10,8 @@ import type { readRules } from "../projects/project-head.ts";
 export type Rules = ReturnType<typeof readRules>;
 type Level = { readonly elevationMm: number; readonly slabDepthMm: number };
 type Mark = { readonly shape: string; readonly widthMm: number; readonly depthMm: number };
+/** The column that was asked for, in place of a usual one. */
+export type OwnSize = { readonly widthMm: number; readonly depthMm: number; readonly heightMm: number };
 type Lists = { readonly levels: readonly Level[]; readonly marks: readonly Mark[]; readonly isUs: boolean };
 
 /** The column that the calculators start from, and what the project's rules make of it. */
@@ -48,12 +50,12 @@ function shareOf(formSet: FormSet, rule: ShutterRule): Millimetres {
   return mm(Math.round(Math.max(...shares)));
 }
 
-/** A column of the project's own size and height, boxed by its own rules. */
-export function sampleColumn(rules: Rules, lists: Lists, clampKinds: readonly Parameters<typeof asClampKind>[0][]): SampleColumn {
+/** A column of the project's own size and height, or the one asked for, boxed by the project's rules. */
+export function sampleColumn(rules: Rules, lists: Lists, clampKinds: readonly Parameters<typeof asClampKind>[0][], own: OwnSize | null): SampleColumn {
   const rule = asShutterRule(rules.shutterRule);
-  const { widthMm, depthMm } = sideOf(lists);
+  const { widthMm, depthMm } = own ?? sideOf(lists);
   const section = { width: mm(widthMm), depth: mm(depthMm) };
-  const height = mm(heightOf(lists, rule.kickerHeight));
+  const height = mm(own?.heightMm ?? heightOf(lists, rule.kickerHeight));
   const kinds = clampKinds.map(asClampKind);
   const designed = designShutter({ section: { shape: "rectangular", ...section }, formHeight: height, rule, pour: asPourConditions(rules.pourConditions), clampKinds: kinds });
   const rest = { ...section, height, outside: outsideBacking(section, rule) };

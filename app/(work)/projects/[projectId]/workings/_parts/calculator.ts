@@ -10,6 +10,8 @@ import type { WorkingName } from "#app/paths.ts";
 export type Start = Extract<Awaited<ReturnType<typeof startWorkings>>, { ok: true }>["value"];
 /** In the address beside the entries: which clamp to look at the layout without. */
 export const LEFT_OUT = "without";
+/** In the address in place of entries: the column to start from. */
+export const COLUMN = "column";
 
 /** One entry as it is printed above the answer. */
 export type InputLine = readonly [label: string, value: string];

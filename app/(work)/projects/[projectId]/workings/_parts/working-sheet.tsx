@@ -13,7 +13,7 @@ import { paths } from "#app/paths.ts";
 import { Refused } from "../../../../refused.tsx";
 import { NoAnswer } from "./answer/no-answer.tsx";
 import { PrintedInput } from "./answer/printed-input.tsx";
-import { LEFT_OUT, type Calculator } from "./calculator.ts";
+import { COLUMN, LEFT_OUT, type Calculator } from "./calculator.ts";
 import { calculatorWords } from "./calculators.ts";
 import { WorkingForm } from "./working-form.tsx";
 
@@ -33,11 +33,12 @@ async function entriesOf(searchParams: WorkingPageProps["searchParams"]): Promis
 export async function WorkingSheet<Input, Told extends { readonly working: readonly Working[] }>({ params, searchParams, calculator }: WorkingSheetProps<Input, Told>) {
   const { projectId } = await params;
   const caller = await currentCaller();
-  const start = await startWorkings(caller, { projectId });
-  if (!start.ok) return <Refused failure={start.failure} />;
-  const { units, name } = start.value.project;
   const entries = await entriesOf(searchParams);
-  const isStart = [...entries.keys()].every((name) => name === LEFT_OUT);
+  const columnId = entries.get(COLUMN);
+  const start = await startWorkings(caller, { projectId, ...(columnId === null ? {} : { columnId }) });
+  if (!start.ok) return <Refused failure={start.failure} />;
+  const { column, project: { units, name } } = start.value;
+  const isStart = [...entries.keys()].every((key) => key === LEFT_OUT || key === COLUMN);
   const input = isStart ? calculator.start(start.value) : calculator.read(entries);
   const answer = await calculator.workOut(caller, input);
   const told = answer.ok ? answer.value : null;
@@ -51,7 +52,7 @@ export async function WorkingSheet<Input, Told extends { readonly working: reado
     >
       <div className="working-sheet grid grid-cols-1 items-start gap-6 lg:grid-cols-[22rem_minmax(0,1fr)] print:block">
         <div className="no-print min-w-0 max-lg:[&_button]:min-h-glove max-lg:[&_input]:min-h-glove">
-          {isStart ? <p className="mb-4 border-l-4 border-accent pl-3 text-sm">{calculator.startNote(start.value)}</p> : null}
+          {isStart ? <p className="mb-4 border-l-4 border-accent pl-3 text-sm">{column === null ? null : <strong className="block">Column {column.name}.</strong>}{calculator.startNote(start.value)}</p> : null}
           <Suspense><WorkingForm failure={answer.ok ? undefined : answer.failure}>{calculator.fields(input, { units, told, start: start.value })}</WorkingForm></Suspense>
         </div>
         <div id="answer" className="flex min-w-0 scroll-mt-4 flex-col gap-5 print:gap-2">

@@ -65,9 +65,9 @@ const MIND = [
 export const CLAMP_LAYOUT: Calculator<ClampLayoutGiven, ClampLayoutTold> = {
   name: "clamp-layout",
   of: "clamp layout",
-  start: ({ values }) => values.clampLayout,
-  startNote: ({ sources: { clampName } }) =>
-    `Started from the project’s pour, backing timber and clamp rule, and one column of its own size${clampName === null ? "" : `; the clamp’s capacity is that of “${clampName}”`}.`,
+  start: ({ values, column }) => (column === null ? values.clampLayout : { ...values.clampLayout, layout: { kind: "measured", heights_mm: [...column.heights] } }),
+  startNote: ({ sources: { clampName }, column }) =>
+    column !== null ? "The clamps are those of its form set: enter the heights as they stand on site." : `Started from the project’s pour, backing timber and clamp rule, and one column of its own size${clampName === null ? "" : `; the clamp’s capacity is that of “${clampName}”`}.`,
   examples,
   read: readClampLayout,
   workOut: workOutClampLayout,

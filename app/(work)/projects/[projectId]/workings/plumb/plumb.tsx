@@ -32,7 +32,7 @@ export const PLUMB: Calculator<PlumbGiven, PlumbTold> = {
   name: "plumb",
   of: "plumb reading",
   start: ({ values }) => values.plumb,
-  startNote: () => "Sizes are those of one column of this project. The readings are invented: enter your own.",
+  startNote: ({ column }) => `${column === null ? "Sizes are those of one column of this project." : "Sizes are the column’s."} The readings are invented: enter your own.`,
   examples: () => [],
   read: readPlumb,
   workOut: workOutPlumb,

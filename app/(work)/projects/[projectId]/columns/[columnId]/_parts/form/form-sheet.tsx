@@ -3,10 +3,12 @@ import type { FormSet } from "#lib/trade/shutter/form-set.ts";
 import { ElevationSheet } from "#app/_ui/drawing/sheet/elevation-sheet.tsx";
 import { FaceElevation } from "#app/_ui/drawing/sheet/face-elevation.tsx";
 import { PlanSection } from "#app/_ui/drawing/sheet/plan-section.tsx";
+import { ButtonLink } from "#app/_ui/control/button-link.tsx";
 import { Caution } from "#app/_ui/message/caution.tsx";
 import { Figure } from "#app/_ui/page/figure.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
+import { paths } from "#app/paths.ts";
 import type { ColumnPage } from "../column-page.ts";
 import { CheckTable } from "./tables/check-table.tsx";
 import { ClampTable, printedRows } from "./tables/clamp-table.tsx";
@@ -25,8 +27,9 @@ export type FormSheetProps = { readonly page: Pick<ColumnPage, "project" | "colu
 export function FormSheet({ page, canSetUp }: FormSheetProps) {
   const { formSet } = page.form;
   if (!formSet.ok) return <Section title="Form set"><FormRefusal page={page} refusal={formSet.failure} canSetUp={canSetUp} /></Section>;
-  const { units } = page.project;
+  const { units, id } = page.project;
   const set = formSet.value;
+  const work = (name: "clamp-layout" | "plumb") => paths.working(id, name, { column: page.column.id });
   return (
     <>
       <Section title="Form set" note={jointWords(set)}>
@@ -42,6 +45,10 @@ export function FormSheet({ page, canSetUp }: FormSheetProps) {
               <Elevations set={set} units={units} />
               <ClampTable clamps={set.clamps} formHeight={set.formHeight} units={units} />
               <FormFigures quantities={set.quantities} weight={set.weight} units={units} />
+              <div className="no-print flex flex-wrap gap-3">
+                <ButtonLink href={work("clamp-layout")}>Check the clamps as they stand</ButtonLink>
+                <ButtonLink href={work("plumb")}>Work out plumb and twist</ButtonLink>
+              </div>
             </div>
           </div>
           <Caution of="form set and clamp layout" keys={set.cautions} />
