@@ -45,6 +45,8 @@ export const paths = {
   hirePhoto: (projectId: string, photoId: string) => `${project(projectId)}/hire/photos/${encodeURIComponent(photoId)}`,
   hireInvoice: (projectId: string, invoiceId: string, file?: "file" | "letter") =>
     `${project(projectId)}/hire/invoices/${encodeURIComponent(invoiceId)}${file ? `/${file}` : ""}`,
+  returnPlan: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/hire/return-plan`, query),
+  calendar: (token: string) => `/api/calendar/${encodeURIComponent(token)}.ics`,
   setUp: (projectId: string) => `${project(projectId)}/set-up`,
   setUpPart: (projectId: string, part: SetUpPart) => `${project(projectId)}/set-up/${part}`,
   scheduleTemplate: (projectId: string) => `${project(projectId)}/set-up/schedule/template`,

@@ -21,6 +21,7 @@ import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
 import { gearPermissions } from "./gear-permissions.ts";
 import { hirePermissions } from "./hire-permissions.ts";
+import { returnPermissions } from "./return-permissions.ts";
 
 export type Site = { readonly company: Company; readonly project: Project; readonly by: Caller; readonly word: string };
 export type Row = {
@@ -121,6 +122,7 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
 
   ...gearPermissions(ofProject),
   ...hirePermissions(ofProject),
+  ...returnPermissions(ofProject),
 };
 
 async function cuttingRule({ company, project: { projectId } }: Site): Promise<object> {

@@ -7,6 +7,7 @@ import { aTick } from "#tests/support/builders/a-site-event.ts";
 import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
 import { aFullHire } from "./a-full-hire.ts";
+import { aFullReturn } from "./a-full-return.ts";
 import { ownDatabase } from "#tests/support/own-database.ts";
 import { asApp, ask, refusalOf, withOwner } from "#tests/support/raw-sql.ts";
 import { importSchedule } from "#lib/server/columns/import-schedule.ts";
@@ -27,6 +28,7 @@ const GRANTS: Readonly<Record<string, string>> = {
   gear_item: "INSERT SELECT UPDATE", gear_place: "INSERT SELECT UPDATE", gear_movement: "INSERT SELECT", gear_line: "INSERT SELECT", gear_balance: "SELECT",
   hire_supplier: "INSERT SELECT UPDATE", hire_query: "INSERT SELECT UPDATE", hire_terms: "INSERT SELECT", hire_rate: "INSERT SELECT", hire_docket: "INSERT SELECT",
   hire_docket_line: "INSERT SELECT", hire_photo: "INSERT SELECT", hire_invoice: "INSERT SELECT", hire_reversal: "INSERT SELECT",
+  return_plan: "INSERT SELECT UPDATE", return_task: "INSERT SELECT UPDATE", calendar_feed: "INSERT SELECT UPDATE",
   gear_panel: "INSERT SELECT", gear_panel_event: "INSERT SELECT", gear_form_set: "INSERT SELECT UPDATE", gear_set_panel: "DELETE INSERT SELECT",
   gear_assignment: "INSERT SELECT", gear_shortfall: "INSERT SELECT",
 };
@@ -36,7 +38,8 @@ const APPEND_ONLY = [
 ];
 const DOORS = [
   /* Not a door: keeps the balances, and is called by its trigger alone. */ "gear_keep_balances",
-  "door_clear_failures", "door_failures", "door_find_invitation", "door_find_person", "door_find_token", "door_has_companies", "door_note_failure", "door_tidy",
+  "door_clear_failures", "door_failures", "door_find_feed", "door_find_invitation", "door_find_person", "door_find_token", "door_has_companies", "door_note_failure", "door_tidy",
+  /* The worker's: what waits for it, by id alone, and how it hears of more. */ "queue_return_plan", "return_plans_waiting",
 ];
 const [DENIED, APPENDED, NO_SUCH_KEY] = ["42501", "23001", "23503"];
 
@@ -56,6 +59,7 @@ async function aFullCompany(name: string): Promise<Company> {
   valueOf(await savePlannedDays(company.owner, { projectId, columns: [{ columnId: columnIds[0] ?? "", pour: null, stoodOn: "2031-03-03", pouredOn: null }] }));
   await aGear(company, project);
   await aFullHire(company, projectId);
+  await aFullReturn(company, project);
   const file = { projectId, fileName: "more.csv", file: aCsv([["K9", "A/9", "300x450", "Ground", "First"]]) };
   valueOf(await importSchedule(company.owner, { ...file, digest: valueOf(await previewSchedule(company.owner, file)).digest }));
   return company;

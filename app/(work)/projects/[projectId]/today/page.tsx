@@ -1,14 +1,17 @@
 import type { Metadata } from "next";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { getToday } from "#lib/server/progress/get-today.ts";
+import { getReturnTasks } from "#lib/server/returns/return-tasks.ts";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
 import { ButtonLink } from "#app/_ui/control/button-link.tsx";
 import { Notice } from "#app/_ui/message/notice.tsx";
 import { Page } from "#app/_ui/page/page.tsx";
+import { Section } from "#app/_ui/page/section.tsx";
 import { instantWords } from "#app/_ui/value/time-words.ts";
 import { paths } from "#app/paths.ts";
 import { ownAccount } from "../../../own-account.ts";
 import { Refused } from "../../../refused.tsx";
+import { ReturnTasks } from "../hire/return-plan/return-tasks.tsx";
 import { TodayBoard } from "./today-board.tsx";
 
 export const metadata: Metadata = { title: "Today" };
@@ -21,9 +24,14 @@ export default async function TodayPage({ params }: { readonly params: Promise<{
   const today = await getToday(await currentCaller(), { projectId });
   if (!today.ok) return <Refused failure={today.failure} />;
   const { project, progressRule, columns, isCut, readAt } = today.value;
+  const returns = await getReturnTasks(await currentCaller(), { projectId });
+  const due = returns.ok ? returns.value.tasks.filter(({ on }) => on <= returns.value.today) : [];
   const { id, name, role } = account.value;
   return (
     <Page title="Today" subtitle={<>{project.name} · {instantWords(readAt, project.timeZone).day}</>}>
+      {returns.ok && due.length > 0 ? (
+        <Section title="Hire to send back"><ReturnTasks projectId={project.id} tasks={due} today={returns.value.today} canWithdraw={false} /></Section>
+      ) : null}
       {isCut ? <Notice title="Only the first columns are shown.">More are open than fit here; the rest are on the Columns page.</Notice> : null}
       {columns.length === 0 ? (
         <EmptyState title="No column is open" actions={<ButtonLink href={paths.columns(project.id)}>See the columns</ButtonLink>}>

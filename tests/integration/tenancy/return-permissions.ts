@@ -1,0 +1,37 @@
+import type { Role } from "#lib/access/roles.ts";
+import { openCalendarFeed } from "#lib/server/returns/calendar-feed.ts";
+import { acceptReturns, getReturnTasks } from "#lib/server/returns/return-tasks.ts";
+import { aHireToReturn, aReturnPlan, returnsOf, SETTINGS } from "#tests/support/builders/a-return-plan.ts";
+import { valueOf } from "#tests/support/builders/value-of.ts";
+import type { Row, Site } from "./permission-table.ts";
+
+const all: readonly Role[] = ["owner", "leading hand", "office"];
+const desk: readonly Role[] = ["owner", "office"];
+type OfProject = (may: Row["may"], example?: (site: Site) => object) => Row;
+
+async function planned({ company, project, word }: Site) {
+  const hire = await aHireToReturn(company.owner, project, `Returns ${word}`, 400);
+  const planId = await aReturnPlan(company, hire);
+  const lines = (await returnsOf(company.owner, hire)).map(({ on, itemId }) => ({ collectOn: on, itemId }));
+  return { hire, planId, lines };
+}
+
+async function taskId(site: Site): Promise<string> {
+  const { planId, lines, hire: { projectId } } = await planned(site);
+  valueOf(await acceptReturns(site.company.owner, { projectId, planId, lines }));
+  return valueOf(await getReturnTasks(site.company.owner, { projectId })).tasks.find((task) => task.planId === planId)?.id ?? "";
+}
+
+export const returnPermissions = (ofProject: OfProject): Readonly<Record<string, Row>> => ({
+  "returns.getReturnPlan": ofProject(all),
+  "returns.orderReturnPlan": ofProject(desk, async ({ company, project, word }) => ({ supplierId: (await aHireToReturn(company.owner, project, `Returns ${word}`, 400)).supplierId, settings: SETTINGS })),
+  "returns.acceptReturns": ofProject(desk, async (site) => {
+    const { planId, lines } = await planned(site);
+    return { planId, lines };
+  }),
+  "returns.getReturnTasks": ofProject(all),
+  "returns.setReturnTask": ofProject(all, async (site) => ({ taskId: await taskId(site), to: "done" })),
+  "returns.openCalendarFeed": ofProject(all),
+  "returns.revokeCalendarFeed": ofProject(all),
+  "returns.readCalendar": { may: "anyone", stranger: "own", example: async ({ company, project: { projectId } }) => ({ token: valueOf(await openCalendarFeed(company.owner, { projectId })).token }) },
+});
