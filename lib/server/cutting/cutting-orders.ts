@@ -1,5 +1,5 @@
 import "server-only";
-import { TIMBER_USES, type CuttingRule, type TimberUse } from "#lib/contracts/cutting.ts";
+import { TIMBER_USES, type CuttingRule, type TimberUse } from "#lib/contracts/planning/cutting.ts";
 import type { CuttingLine } from "#lib/trade/shutter/form-set.ts";
 import type { SheetOrder } from "#lib/trade/planning/sheets/sheet-order.ts";
 import type { TimberOrder } from "#lib/trade/planning/timber/timber-order.ts";

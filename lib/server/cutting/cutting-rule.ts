@@ -1,5 +1,5 @@
 import "server-only";
-import { cuttingRule, cuttingRuleInput, type CuttingRule } from "#lib/contracts/cutting.ts";
+import { cuttingRule, cuttingRuleInput, type CuttingRule } from "#lib/contracts/planning/cutting.ts";
 import { projectInput } from "#lib/contracts/projects.ts";
 import { conflict, ok } from "#lib/kernel/result.ts";
 import { projectUseCase } from "../gate/use-case.ts";

@@ -1,5 +1,5 @@
 import "server-only";
-import type { CuttingRule } from "#lib/contracts/cutting.ts";
+import type { CuttingRule } from "#lib/contracts/planning/cutting.ts";
 import { EXAMPLE_MARK } from "#lib/trade/shutter/example-rule.ts";
 
 type Made = { readonly ply: { readonly sheetLength: number; readonly sheetWidth: number }; readonly backing: { readonly stockLength: number } };

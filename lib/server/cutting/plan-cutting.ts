@@ -1,6 +1,6 @@
 import "server-only";
 import type { z } from "zod";
-import { cuttingOrderInput, type TimberUse } from "#lib/contracts/cutting.ts";
+import { cuttingOrderInput, type TimberUse } from "#lib/contracts/planning/cutting.ts";
 import { brokenRule, notFound, ok, type Result } from "#lib/kernel/result.ts";
 import type { SheetPlan } from "#lib/trade/planning/sheets/sheet-order.ts";
 import type { TimberPlan } from "#lib/trade/planning/timber/timber-order.ts";

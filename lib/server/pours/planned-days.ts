@@ -1,5 +1,5 @@
 import "server-only";
-import { plannedDaysInput, savePlannedDaysInput } from "#lib/contracts/pours.ts";
+import { plannedDaysInput, savePlannedDaysInput } from "#lib/contracts/planning/pours.ts";
 import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import { invalid, notFound, ok } from "#lib/kernel/result.ts";
 import { columnDays } from "#lib/trade/planning/pours/column-days.ts";

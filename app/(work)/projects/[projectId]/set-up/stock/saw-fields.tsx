@@ -3,7 +3,7 @@ import { LengthField } from "#app/_ui/field/length-field.tsx";
 import { TextField } from "#app/_ui/field/text-field.tsx";
 import { isTicked, numberOf, textOf } from "#app/_ui/form/read-form.ts";
 import { Section } from "#app/_ui/page/section.tsx";
-import type { CuttingRule } from "#lib/contracts/cutting.ts";
+import type { CuttingRule } from "#lib/contracts/planning/cutting.ts";
 import type { Units } from "#app/_ui/value/format-quantity.ts";
 import { FieldGrid } from "../_parts/field-grid.tsx";
 

@@ -6,7 +6,7 @@ import { useAnswer } from "#app/_ui/form/use-answer.ts";
 import { Section } from "#app/_ui/page/section.tsx";
 import { EditTable } from "#app/_ui/table/edit-table.tsx";
 import { useRows } from "#app/_ui/table/use-rows.ts";
-import type { CuttingRule } from "#lib/contracts/cutting.ts";
+import type { CuttingRule } from "#lib/contracts/planning/cutting.ts";
 import { changeCuttingRuleAction } from "./actions.ts";
 import { readSaw, SawFields } from "./saw-fields.tsx";
 import { sheetColumns, timberColumns } from "./stock-columns.tsx";

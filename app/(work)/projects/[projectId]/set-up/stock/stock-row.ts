@@ -1,5 +1,5 @@
 import { amountFigure, readAmount } from "#lib/kernel/money.ts";
-import type { CuttingRule, TimberUse } from "#lib/contracts/cutting.ts";
+import type { CuttingRule, TimberUse } from "#lib/contracts/planning/cutting.ts";
 import type { Units } from "#app/_ui/value/format-quantity.ts";
 import { lengthText, readLengthMm, readShown } from "#app/_ui/value/typed-length.ts";
 

@@ -1,4 +1,4 @@
-import type { CuttingRule } from "#lib/contracts/cutting.ts";
+import type { CuttingRule } from "#lib/contracts/planning/cutting.ts";
 
 export type Bounded = { readonly cost: number; readonly bound: number; readonly proven: boolean };
 type Stock = Pick<CuttingRule["sheets"][number], "price" | "onHand">;

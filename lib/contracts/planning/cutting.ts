@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { id, line, wholeMm } from "./fields.ts";
+import { id, line, wholeMm } from "../fields.ts";
 
 export const TIMBER_USES = ["backing", "fillet"] as const;
 export type TimberUse = (typeof TIMBER_USES)[number];

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { day, id, optionalLine } from "./fields.ts";
+import { day, id, optionalLine } from "../fields.ts";
 
 export const plannedDaysInput = z.object({ projectId: id, levelId: id.optional() });
 
