@@ -38,6 +38,7 @@ export const paths = {
   workings: (projectId: string) => `${project(projectId)}/workings`,
   working: (projectId: string, name: WorkingName, query?: Query) => withQuery(`${project(projectId)}/workings/${name}`, query),
   cutting: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear/cutting`, query),
+  reuse: (projectId: string) => `${project(projectId)}/gear/reuse`,
   hire: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/hire`, query),
   hirePart: (projectId: string, part: HirePart, query?: Query) => withQuery(`${project(projectId)}/hire/${part}`, query),
   hireDocket: (projectId: string, docketId: string) => `${project(projectId)}/hire/dockets/${encodeURIComponent(docketId)}`,

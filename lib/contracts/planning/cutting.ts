@@ -24,6 +24,10 @@ export const cuttingRule = z.object({
   sheets: z.array(sheet).min(1, "Give at least one sheet.").max(20, "Not more than 20 sizes of sheet.")
     .refine((rows) => rows.some(({ onHand }) => onHand === null), "At least one size of sheet must be one to buy: leave its count on the rack empty."),
   timbers: z.array(timber).max(30, "Not more than 30 lengths of timber."),
+  /** A panel's pours on one film face; what cutting one down and carrying one from the yard cost. */
+  panelUses: z.number({ message: "Give the pours of a film face." }).int("Give a whole number.").min(1, "Not under 1.").max(200, "Not over 200.").default(7),
+  recutEach: z.number({ message: "Give a cost." }).int("Give a cost in the currency's smallest unit.").min(0, "Not under 0.").max(10_000_000, "Not over 100,000.00.").default(1200),
+  carryEach: z.number({ message: "Give a cost." }).int("Give a cost in the currency's smallest unit.").min(0, "Not under 0.").max(10_000_000, "Not over 100,000.00.").default(400),
   source: line(200),
 });
 export type CuttingRule = z.output<typeof cuttingRule>;

@@ -1,17 +1,12 @@
 import "server-only";
-import { cuttingRule, cuttingRuleInput, type CuttingRule } from "#lib/contracts/planning/cutting.ts";
+import { cuttingRuleInput } from "#lib/contracts/planning/cutting.ts";
 import { projectInput } from "#lib/contracts/projects.ts";
 import { conflict, ok } from "#lib/kernel/result.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { recordChange } from "../gate/change-line.ts";
 import { projectHead, readRules } from "../projects/project-head.ts";
 import { changeProjectRow, readProject } from "../projects/store.ts";
-import { exampleCutting } from "./example-cutting.ts";
-import type { ProjectRow } from "../projects/store.ts";
-
-export function readCuttingRule(project: ProjectRow): CuttingRule {
-  return project.cuttingRule === null ? exampleCutting(readRules(project).shutterRule) : cuttingRule.parse(project.cuttingRule);
-}
+import { readCuttingRule } from "./read-cutting-rule.ts";
 
 export const getCuttingRule = projectUseCase("cutting.getCuttingRule", "project.read", projectInput, async (scope) => {
   const project = await readProject(scope);

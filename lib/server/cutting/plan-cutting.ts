@@ -10,7 +10,7 @@ import { listClampKindRows } from "../projects/clamp-store.ts";
 import { projectHead, readRules } from "../projects/project-head.ts";
 import { listLevels, readProject } from "../projects/store.ts";
 import { cuttingOrders } from "./cutting-orders.ts";
-import { readCuttingRule } from "./cutting-rule.ts";
+import { readCuttingRule } from "./read-cutting-rule.ts";
 import { worked } from "./planner.ts";
 import { setGroups } from "./set-groups.ts";
 import { countByLevel, listLiftsOn } from "./store.ts";

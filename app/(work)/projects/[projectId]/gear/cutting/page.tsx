@@ -34,6 +34,7 @@ export default async function CuttingPage({ params, searchParams }: Props) {
       facts={[
         { label: "Form sets", value: sets },
         { label: "For columns", value: groups.reduce((sum, group) => sum + group.columns, 0) },
+        { label: "Before cutting new", value: <Link href={paths.reuse(project.id)}>Panels to use again</Link> },
         { label: "Stock", value: <Link href={paths.setUpPart(project.id, "stock")}>Sheets, timbers and the saw</Link> },
       ]}
     >

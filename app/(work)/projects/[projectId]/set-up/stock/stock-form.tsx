@@ -20,7 +20,7 @@ export function StockForm({ projectId, version, edge, rule, canEdit }: StockForm
   const timbers = useRows(keyed(rule.timbers), ({ item, key }) => toTimberRow(item, edge, key));
   const answered = useAnswer((data) => changeCuttingRuleAction({
     projectId, version,
-    cuttingRule: { ...readSaw(data), sheets: sheets.rows.map((row) => toSheet(row, edge)), timbers: timbers.rows.map((row) => toTimber(row, edge)) },
+    cuttingRule: { ...readSaw(data, edge), sheets: sheets.rows.map((row) => toSheet(row, edge)), timbers: timbers.rows.map((row) => toTimber(row, edge)) },
   }));
   const addSheet = () => sheets.add((key) => ({ key, given: undefined, length: "", width: "", price: "", onHand: "" }));
   const addTimber = () => timbers.add((key) => ({ key, given: undefined, use: "backing", length: "", price: "", onHand: "" }));
@@ -39,7 +39,7 @@ export function StockForm({ projectId, version, edge, rule, canEdit }: StockForm
           {canEdit ? <div><Button onPress={addTimber}>Add a length</Button></div> : null}
         </div>
       </Section>
-      <SawFields rule={rule} units={edge.units} />
+      <SawFields rule={rule} edge={edge} />
     </SaveForm>
   );
 }

@@ -1,11 +1,13 @@
 import "server-only";
-import type { CuttingRule } from "#lib/contracts/planning/cutting.ts";
+import { cuttingRule, type CuttingRule } from "#lib/contracts/planning/cutting.ts";
 import { EXAMPLE_MARK } from "#lib/trade/shutter/example-rule.ts";
+import { readRules } from "../projects/project-head.ts";
+import type { ProjectRow } from "../projects/store.ts";
 
 type Made = { readonly ply: { readonly sheetLength: number; readonly sheetWidth: number }; readonly backing: { readonly stockLength: number } };
 
 /** To start from: the sheet and the timber the form sets are made with, at made-up prices. Kerf and offcut limits are common practice, no source. */
-export const exampleCutting = ({ ply, backing }: Made): CuttingRule => ({
+const exampleCutting = ({ ply, backing }: Made): CuttingRule => ({
   kerfMm: 3,
   trimMm: 0,
   mayTurn: false,
@@ -18,5 +20,12 @@ export const exampleCutting = ({ ply, backing }: Made): CuttingRule => ({
     { use: "backing", lengthMm: backing.stockLength, price: 2600, onHand: null },
     { use: "fillet", lengthMm: 3000, price: 350, onHand: null },
   ],
+  panelUses: 7,
+  recutEach: 1200,
+  carryEach: 400,
   source: `${EXAMPLE_MARK}: no supplier's price; replace it by your own before ordering`,
 });
+
+/** What was saved, else the examples. */
+export const readCuttingRule = (project: ProjectRow): CuttingRule =>
+  project.cuttingRule === null ? exampleCutting(readRules(project).shutterRule) : cuttingRule.parse(project.cuttingRule);
