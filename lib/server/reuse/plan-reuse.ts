@@ -55,7 +55,7 @@ export const getReuseOrder = projectUseCase("reuse.getReuseOrder", "gear.read", 
   const panels = panelsAtHand(rows, lifts, days, rule);
   const order: ReuseOrder = { panels, demands, newPerM2: pricePerM2(rule.sheets), recutEach: rule.recutEach, newPanelUses: rule.panelUses, carry: [{ from: SITE, to: YARD, each: rule.carryEach }] };
   const names = Object.fromEntries(rows.map(({ itemId, name, place }) => [itemId, { name, place }]));
-  return ok({ project: projectHead(project), order, wanted, names, by: days.kind, open: open.length, planned: coming.length, leftOut: leftOut(coming, wanted) });
+  return ok({ project: projectHead(project), order, wanted, names, by: days.kind, source: rule.source, open: open.length, planned: coming.length, leftOut: leftOut(coming, wanted) });
 });
 export type ReuseTask = Extract<Awaited<ReturnType<typeof getReuseOrder>>, { ok: true }>["value"];
 

@@ -5,6 +5,7 @@ import { getReuseOrder, planReuseOf } from "#lib/server/reuse/plan-reuse.ts";
 import { Link } from "#app/_ui/control/link.tsx";
 import { PrintButton } from "#app/_ui/control/print-button.tsx";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
+import { isExample } from "#app/_ui/message/example-notice.tsx";
 import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
 import { Notice } from "#app/_ui/message/notice.tsx";
 import { Page } from "#app/_ui/page/page.tsx";
@@ -18,7 +19,7 @@ export default async function ReusePage({ params }: { readonly params: Promise<{
   const { projectId } = await params;
   const asked = await getReuseOrder(await currentCaller(), { projectId });
   if (!asked.ok) return <Refused failure={asked.failure} />;
-  const { project, order, by, open, planned, leftOut } = asked.value;
+  const { project, order, by, source, open, planned, leftOut } = asked.value;
   return (
     <Page
       title="Panels to use again" subtitle={project.name} actions={<PrintButton />}
@@ -28,6 +29,11 @@ export default async function ReusePage({ params }: { readonly params: Promise<{
         { label: "Pours of a face, costs", value: <Link href={paths.setUpPart(projectId, "stock")}>Set-up, Stock</Link> },
       ]}
     >
+      {isExample(source) ? (
+        <Notice title="Example prices and pours">
+          The price of ply, what cutting down costs and how many pours a face holds are made up to start from: put in your own under <Link href={paths.setUpPart(projectId, "stock")}>Set-up, Stock</Link>.
+        </Notice>
+      ) : null}
       {by === "level" && order.demands.length > 0 ? (
         <Notice title="Level by level">
           Not every column to come has its days yet, so all columns of a level are taken to stand at once. Give them their days under <Link href={paths.pours(projectId)}>Pours</Link> and panels go from column to column.

@@ -5,6 +5,8 @@ import { lengthFigure, type Units } from "#app/_ui/value/format-quantity.ts";
 import { cutRows } from "./cut-rows.ts";
 import { pieceLabel, type Pieces } from "./piece-words.ts";
 
+const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
+
 type Shown = { readonly pieces: Pieces; readonly units: Units };
 export type SheetFiguresProps = Shown & { readonly plan: SheetPlan; readonly sheets: readonly Sheet[] };
 
@@ -39,7 +41,7 @@ function SheetFigure({ title, sheet, layout, pieces, units }: Shown & { readonly
     <figure aria-label={title} className="keep min-w-0 border-2 border-ink bg-sheet print:border">
       <figcaption className="flex flex-wrap items-baseline justify-between gap-x-4 border-b border-ink px-3 py-1.5">
         <strong className="font-semibold">{title}</strong>
-        <span className="text-sm text-ink-soft">{`${layout.parts.length} pieces, ${cuts.length} cuts, ${rows.length} settings of the fence`}</span>
+        <span className="text-sm text-ink-soft">{`${counted(layout.parts.length, "piece")}, ${counted(cuts.length, "cut")}, ${counted(rows.length, "setting")} of the fence`}</span>
       </figcaption>
       <div tabIndex={0} role="group" aria-label={`${title}: drawing`} className="overflow-x-auto p-2 print:overflow-visible print:p-1">
         <SheetLayoutDrawing sheet={sheet} layout={layout} cuts={cuts} wordsOf={wordsOf} lengthText={size} title={title} />

@@ -1,4 +1,5 @@
-import type { TimberPlan, TimberStock } from "#lib/trade/planning/timber/timber-order.ts";
+import { groupBy } from "#lib/kernel/group-by.ts";
+import type { TimberLayout, TimberPlan, TimberStock } from "#lib/trade/planning/timber/timber-order.ts";
 import { TimberBar } from "#app/_ui/drawing/cutting/timber-bar.tsx";
 import { lengthFigure, type Units } from "#app/_ui/value/format-quantity.ts";
 import { labelOfPart, type Pieces } from "./piece-words.ts";
@@ -17,9 +18,16 @@ export function TimberFigures({ plan, stock, pieces, units }: TimberFiguresProps
           <span className="w-20 shrink-0 text-right"><strong className="font-semibold">{layout.count}</strong>{` × ${size(lengthOf(layout.stockId))}`}</span>
           <div tabIndex={0} role="group" aria-label={`${layout.count} of ${size(lengthOf(layout.stockId))}: drawing`} className="min-w-0 grow overflow-x-auto print:overflow-visible">
             <TimberBar layout={layout} stockMm={lengthOf(layout.stockId)} longestMm={longestMm} lengthText={size} labelOf={labelOfPart(pieces)} />
+            <p className="text-sm text-ink-soft print:text-xs">{cutsInWords(layout, labelOfPart(pieces), size)}</p>
           </div>
         </li>
       ))}
     </ul>
   );
+}
+
+/** In cutting order, equal pieces together: the bar has no room to name the short ones. */
+function cutsInWords({ cuts }: TimberLayout, labelOf: (partId: string) => string, size: (valueMm: number) => string): string {
+  const alike = groupBy(cuts, ({ partId }) => partId);
+  return [...alike].map(([partId, same]) => `${same.length} × ${size(same[0]?.lengthMm ?? 0)} ${labelOf(partId)}`).join(", ");
 }
