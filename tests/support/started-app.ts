@@ -12,7 +12,7 @@ export type StartedApp = {
   stop(): Promise<void>;
 };
 
-const patienceMs = 240_000;
+const patienceMs = 480_000;
 
 function untilPrinted(child: ChildProcess, sign: string): Promise<void> {
   let text = "";
