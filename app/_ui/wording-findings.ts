@@ -1,7 +1,7 @@
 import type { FindingCode } from "#lib/trade/progress/finding.ts";
 import { instantWords } from "#app/_ui/value/time-words.ts";
 import { fillIn } from "./wording.ts";
-import type { Wording } from "./wording/rules.ts";
+import type { Wording } from "./wording/shape.ts";
 
 type SpokenCode = FindingCode | "unknown-column" | "id-used" | "owner-only";
 

@@ -1,5 +1,6 @@
 import { unreachable, type Failure } from "#lib/kernel/result.ts";
-import { RULE_WORDING, type Wording } from "./wording/rules.ts";
+import { RULE_WORDING } from "./wording/rules.ts";
+import type { Wording } from "./wording/shape.ts";
 
 export const fillIn = (text: string, values: Readonly<Record<string, string | number>>): string =>
   text.replace(/\{(\w+)\}/g, (gap, name: string) => String(values[name] ?? gap));

@@ -1,4 +1,4 @@
-import type { Wording } from "./rules.ts";
+import type { Wording } from "./shape.ts";
 
 /** Why there is no cutting plan. */
 export const CUTTING_WORDING: Readonly<Record<string, Wording>> = {

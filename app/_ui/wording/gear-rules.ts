@@ -1,4 +1,4 @@
-import type { Wording } from "./rules.ts";
+import type { Wording } from "./shape.ts";
 
 /** Broken rules of the gear ledger by their code. */
 export const GEAR_WORDING: Readonly<Record<string, Wording>> = {

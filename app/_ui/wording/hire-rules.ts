@@ -1,4 +1,4 @@
-import type { Wording } from "./rules.ts";
+import type { Wording } from "./shape.ts";
 
 /** Broken rules of hire by their code. */
 export const HIRE_WORDING: Readonly<Record<string, Wording>> = {

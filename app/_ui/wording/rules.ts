@@ -1,9 +1,8 @@
 import { CUTTING_WORDING } from "./cutting-rules.ts";
 import { GEAR_WORDING } from "./gear-rules.ts";
 import { HIRE_WORDING } from "./hire-rules.ts";
+import type { Wording } from "./shape.ts";
 
-/** What happened, and what to do about it. `{name}` stands for a value that comes with the code. */
-export type Wording = { readonly title: string; readonly todo: string };
 
 /** Broken rules by their code; whoever adds a rule adds its words here. */
 export const RULE_WORDING: Readonly<Record<string, Wording>> = {
