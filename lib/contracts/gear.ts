@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { FAMILIES, MOST_PIECES } from "#lib/trade/gear/ledger.ts";
-import { between, id, instant, line, optionalLine } from "./fields.ts";
+import { between, day, id, instant, line, optionalLine } from "./fields.ts";
 
 const projectId = id;
 export const pieces = z
@@ -12,6 +12,7 @@ export const pieces = z
 export const minorUnits = z.number().int("Give the price in whole cents or pence.").min(0, "A price is not under zero.").max(1_000_000_000_00);
 
 export const gearInput = z.object({ projectId, at: instant.optional() });
+export const gatherInput = z.object({ projectId, columnIds: z.array(id).max(500).optional(), on: day.optional() });
 export const gearItemInput = z.object({ projectId, itemId: id });
 export const movementsInput = z.object({ projectId, before: z.number().int().positive().optional() });
 
@@ -66,6 +67,7 @@ export const saveFormSetInput = z.object({
     .refine((panels) => new Set(panels.map(({ itemId }) => itemId)).size === panels.length, "A panel closes one face."),
 });
 export const assignSetInput = z.object({ projectId, setId: id, columnId: id, happenedAt: instant });
+export const fittingColumnsInput = z.object({ projectId, setId: id });
 export const unassignSetInput = z.object({ projectId, assignmentId: id, reason: line(200) });
 export const settleShortfallsInput = z.discriminatedUnion("as", [
   z.object({ projectId, shortfallIds: z.array(id).min(1).max(500), as: z.literal("added"), placeId: id, sourceId: id, happenedAt: instant }),

@@ -14,6 +14,7 @@ import { hireOut } from "./hire/hire-out.ts";
 import { layOutSite, type LaidColumn } from "./lay-out-site.ts";
 import { must } from "./must.ts";
 import { planPours } from "./plan-pours.ts";
+import { stockGear } from "./stock-gear.ts";
 import { CLINIC, COMPANY, PASSWORD, PEOPLE, WHARF } from "./scenario.ts";
 import { cycleOf, STEPS_OF, type Happening } from "./work-done.ts";
 
@@ -45,6 +46,7 @@ export async function loadDemo(databaseUrl: string): Promise<DemoSignIn[]> {
     const { timeZone, currency, workingDays } = WHARF.project;
     await hireOut(await enter(PEOPLE[2].email), leadingHand, { projectId: wharf.projectId, timeZone, currency });
     await planPours(caller, { projectId: wharf.projectId, timeZone, workingDays }, wharf.columns.filter(({ level }) => level === "Level 3" || level === "Level 4"));
+    await stockGear(caller, wharf);
     await buildHalf(leadingHand, wharf);
     await holdOne(leadingHand, wharf);
     return signIns;

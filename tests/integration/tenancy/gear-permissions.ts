@@ -37,6 +37,7 @@ export const gearPermissions = (ofProject: OfProject): Readonly<Record<string, R
     return { happenedAt: NOON, fromId: stock.place("cleaning bay"), toId: stock.place("rack") };
   }),
   "gear.getGear": ofProject(all),
+  "gear.gather": ofProject(all, (site) => ({ columnIds: [columnOf(site)] })),
   "gear.getMovements": ofProject(all),
   "gear.getItem": ofProject(all, async (site) => ({ itemId: (await opened(site)).item("Wedge") })),
   "gear.getPanels": ofProject(all),
@@ -51,6 +52,7 @@ export const gearPermissions = (ofProject: OfProject): Readonly<Record<string, R
   }),
   "gear.saveFormSet": ofProject(all, async (site) => ({ name: site.word, panels: [{ face: "A", itemId: (await panelOf(site)).itemId }] })),
   "gear.assignSet": ofProject(all, async (site) => ({ setId: (await setOf(site)).setId, columnId: columnOf(site), happenedAt: NOON })),
+  "gear.fittingColumns": ofProject(all, async (site) => ({ setId: (await setOf(site)).setId })),
   "gear.unassignSet": ofProject(all, async (site) => {
     const { company: { owner }, project: { projectId } } = site;
     const assigned = await assignSet(owner, { projectId, setId: (await setOf(site)).setId, columnId: columnOf(site), happenedAt: NOON });

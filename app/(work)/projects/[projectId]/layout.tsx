@@ -32,7 +32,7 @@ export default async function ProjectLayout({ params, children }: Props) {
     { href: paths.today(id), label: "Today" },
     { href: paths.columns(id), label: "Columns" },
     { href: paths.pours(id), label: "Pours" },
-    { href: paths.cutting(id), label: "Cutting" },
+    { href: paths.gear(id), label: "Gear" },
     { href: paths.hire(id), label: "Hire" },
     { href: paths.workings(id), label: "Workings" },
     { href: paths.setUp(id), label: "Set-up" },

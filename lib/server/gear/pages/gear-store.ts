@@ -55,3 +55,16 @@ export const settleRows = (scope: ProjectScope, ids: readonly string[], how: { a
     where: { companyId: scope.companyId, projectId: scope.projectId, id: { in: [...ids] }, settledAt: null },
     data: { settledAt: scope.now, settledById: scope.member.id, settledAs: how.as, reason: how.reason, movementId: how.movementId },
   });
+
+export type ColumnToStand = Awaited<ReturnType<typeof listColumnsToStand>>[number];
+/** Columns not stood yet, with the levels their form is designed from and the day they are planned for. */
+export async function listColumnsToStand(scope: ProjectScope) {
+  const rows = await scope.tx.column.findMany({
+    where: { companyId: scope.companyId, projectId: scope.projectId, removedAt: null, done: { lt: 2 } },
+    select: {
+      id: true, gridRef: true, shape: true, widthMm: true, depthMm: true, formHeightMm: true, headedBy: true, fromLevelId: true, toLevelId: true, done: true,
+      mark: { select: { name: true } }, fromLevel: true, toLevel: true, planned: { select: { stoodOn: true } },
+    },
+  });
+  return rows.map(({ mark, planned, ...row }) => ({ ...row, mark: mark.name, level: row.fromLevel.name, elevationMm: row.fromLevel.elevationMm, stoodOn: planned?.stoodOn?.toISOString().slice(0, 10) ?? null }));
+}

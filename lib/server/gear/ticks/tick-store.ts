@@ -86,3 +86,10 @@ export const listLifts = (scope: ProjectScope, columnIds: readonly string[]) =>
   scope.tx.column.findMany({
     where: { companyId: scope.companyId, projectId: scope.projectId, id: { in: [...columnIds] } }, include: { mark: true, fromLevel: true, toLevel: true },
   });
+
+/** Rectangular columns not stood yet and without a set, the same way. */
+export const listColumnsWithoutSet = (scope: ProjectScope) =>
+  scope.tx.column.findMany({
+    where: { companyId: scope.companyId, projectId: scope.projectId, removedAt: null, shape: "rectangle", done: { lt: 2 }, gearAssignments: { none: { withdrawnAt: null } } },
+    include: { mark: true, fromLevel: true, toLevel: true },
+  });

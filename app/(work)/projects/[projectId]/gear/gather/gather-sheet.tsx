@@ -1,0 +1,64 @@
+"use client";
+
+import { useEffect, useState } from "react";
+import { groupBy } from "#lib/kernel/group-by.ts";
+import { CheckField } from "#app/_ui/field/check-field.tsx";
+import { Section } from "#app/_ui/page/section.tsx";
+import { formatQuantity, type Units } from "#app/_ui/value/format-quantity.ts";
+import type { GatherList } from "#lib/trade/gear/gather.ts";
+
+type Names = Readonly<Record<string, string>>;
+type Props = { readonly listKey: string; readonly list: GatherList; readonly items: Names; readonly places: Names; readonly units: Units };
+
+const STORE = "shutterwright gather ";
+
+/** Ticks stay on this phone, by list, so that they are there again without reception. */
+function useTicked(listKey: string) {
+  const [ticked, setTicked] = useState<readonly string[]>([]);
+  useEffect(() => {
+    try {
+      const kept: unknown = JSON.parse(localStorage.getItem(STORE + listKey) ?? "[]");
+      setTicked(Array.isArray(kept) ? kept.filter((each) => typeof each === "string") : []);
+    } catch {
+      setTicked([]);
+    }
+  }, [listKey]);
+  const tick = (key: string, isIn: boolean) => {
+    const next = isIn ? [...ticked, key] : ticked.filter((each) => each !== key);
+    setTicked(next);
+    localStorage.setItem(STORE + listKey, JSON.stringify(next));
+  };
+  return { ticked, tick };
+}
+
+export function GatherSheet({ listKey, list, items, places, units }: Props) {
+  const { ticked, tick } = useTicked(listKey);
+  const length = (mm: number): string => { const { figure, unit } = formatQuantity(mm, "mm", units); return unit === "" ? figure : `${figure} ${unit}`; };
+  const row = (key: string, label: string) => <li key={key}><CheckField name={key} label={label} size="glove" isSelected={ticked.includes(key)} onChange={(isIn) => tick(key, isIn)} /></li>;
+  const taken = [...groupBy(list.take, ({ placeId }) => placeId)];
+  const cut = [
+    ...list.cutPanels.map(({ widthMm, heightMm, count }) => row(`cut ${widthMm} ${heightMm}`, `${count} × panel ${length(widthMm)} × ${length(heightMm)}`)),
+    ...list.cutFillets.map(({ lengthMm, count }) => row(`fillet ${lengthMm}`, `${count} × fillet ${length(lengthMm)}`)),
+  ];
+  const lists = "grid gap-x-6 sm:grid-cols-2 lg:grid-cols-3 print:grid-cols-3";
+  return (
+    <div className="flex flex-col gap-6 print:gap-2">
+      {taken.map(([placeId, lines]) => (
+        <Section key={placeId} title={`Take from: ${places[placeId] ?? "elsewhere"}`}>
+          <ul className={lists}>{lines.map(({ itemId, quantity }) => row(`${placeId} ${itemId}`, items[itemId]?.startsWith("P-") ? `Panel ${items[itemId]}` : `${quantity} × ${items[itemId] ?? "item"}`))}</ul>
+        </Section>
+      ))}
+      {cut.length > 0 ? <Section title="Cut"><ul className={lists}>{cut}</ul></Section> : null}
+      {list.elsewhere.length > 0 ? (
+        <Section title="Not at hand" note="Panels of an assigned set that are still elsewhere">
+          <ul className={lists}>{list.elsewhere.map(({ itemId, placeId }) => <li key={itemId} className="flex min-h-hand items-center">{items[itemId] ?? "Panel"}: {placeId ? (places[placeId] ?? "elsewhere") : "nowhere"}</li>)}</ul>
+        </Section>
+      ) : null}
+      {list.short.length > 0 ? (
+        <Section title="Short: order or bring">
+          <ul className="border-2 border-l-8 border-flag bg-flag-wash px-4 py-2">{list.short.map(({ itemId, quantity }) => <li key={itemId} className="font-semibold">{quantity} × {items[itemId] ?? "item"}</li>)}</ul>
+        </Section>
+      ) : null}
+    </div>
+  );
+}
