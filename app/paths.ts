@@ -53,6 +53,7 @@ export const paths = {
   gearItem: (projectId: string, itemId: string) => `${project(projectId)}/gear/items/${encodeURIComponent(itemId)}`,
   gearPanels: (projectId: string) => `${project(projectId)}/gear/panels`,
   gearPanel: (projectId: string, itemId: string) => `${project(projectId)}/gear/panels/${encodeURIComponent(itemId)}`,
+  gearCount: (projectId: string) => `${project(projectId)}/gear/count`,
   gather: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear/gather`, query),
   setUp: (projectId: string) => `${project(projectId)}/set-up`,
   setUpPart: (projectId: string, part: SetUpPart) => `${project(projectId)}/set-up/${part}`,

@@ -12,6 +12,14 @@ export const pieces = z
 export const minorUnits = z.number().int("Give the price in whole cents or pence.").min(0, "A price is not under zero.").max(1_000_000_000_00);
 
 export const gearInput = z.object({ projectId, at: instant.optional() });
+export const projectInput = z.object({ projectId });
+const counted = z.number({ message: "Give a whole number, zero where none lies there." }).int("Give whole pieces.").min(0, "A count is not under zero.").max(MOST_PIECES);
+export const lockCountInput = z.object({
+  projectId, countId: id, placeId: id,
+  lines: z.array(z.object({ itemId: id, counted })).min(1, "Count at least one item.").max(200)
+    .refine((lines) => new Set(lines.map(({ itemId }) => itemId)).size === lines.length, "Count each item once."),
+});
+export const settleCountInput = z.object({ projectId, countId: id, itemId: id, as: z.enum(["accepted", "found"]), reason: line(200) });
 export const gatherInput = z.object({ projectId, columnIds: z.array(id).max(500).optional(), on: day.optional() });
 export const gearItemInput = z.object({ projectId, itemId: id });
 export const movementsInput = z.object({ projectId, before: z.number().int().positive().optional() });

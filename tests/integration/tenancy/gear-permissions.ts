@@ -5,7 +5,8 @@ import { getGear } from "#lib/server/gear/pages/get-gear.ts";
 import { recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
 import { recordSiteEvents } from "#lib/server/progress/record-site-events.ts";
 import { A_PANEL, aFormSet, aPanel } from "#tests/support/builders/a-form-set.ts";
-import { aTick } from "#tests/support/builders/a-site-event.ts";
+import { lockCount } from "#lib/server/gear/counts/stocktake.ts";
+import { anId, aTick } from "#tests/support/builders/a-site-event.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
 import type { Row, Site } from "./permission-table.ts";
 
@@ -18,6 +19,10 @@ const opened = ({ company, project }: Site) => aStock(company.owner, project.pro
 const columnOf = ({ project }: Site): string => project.columnIds[0] ?? "";
 const panelOf = async ({ company, project }: Site) => ({ itemId: (await aPanel(company.owner, project.projectId)).itemId });
 const setOf = (site: Site) => aFormSet(site.company.owner, site.project.projectId, columnOf(site), site.word);
+async function countOf(site: Site) {
+  const stock = await opened(site);
+  return { countId: anId(), placeId: stock.place("rack"), lines: [{ itemId: stock.item("Wedge"), counted: 37 }] };
+}
 const rackFor = ({ company, project, word }: Site) => anotherRack(company.owner, project.projectId, word);
 
 export const gearPermissions = (ofProject: OfProject): Readonly<Record<string, Row>> => ({
@@ -37,6 +42,13 @@ export const gearPermissions = (ofProject: OfProject): Readonly<Record<string, R
     return { happenedAt: NOON, fromId: stock.place("cleaning bay"), toId: stock.place("rack") };
   }),
   "gear.getGear": ofProject(all),
+  "gear.getCounts": ofProject(all),
+  "gear.lockCount": ofProject(all, countOf),
+  "gear.settleCount": ofProject(desk, async (site) => {
+    const count = await countOf(site);
+    valueOf(await lockCount(site.company.owner, { projectId: site.project.projectId, ...count }));
+    return { countId: count.countId, itemId: count.lines[0]?.itemId ?? "", as: "accepted", reason: "Not found" };
+  }),
   "gear.gather": ofProject(all, (site) => ({ columnIds: [columnOf(site)] })),
   "gear.getMovements": ofProject(all),
   "gear.getItem": ofProject(all, async (site) => ({ itemId: (await opened(site)).item("Wedge") })),

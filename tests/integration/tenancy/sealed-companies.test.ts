@@ -3,7 +3,7 @@ import { aCompany, type Company } from "#tests/support/builders/a-company.ts";
 import { aProject, type Project } from "#tests/support/builders/a-project.ts";
 import { aFormSet } from "#tests/support/builders/a-form-set.ts";
 import { aStock, NOON } from "#tests/support/builders/a-stock.ts";
-import { aTick } from "#tests/support/builders/a-site-event.ts";
+import { anId, aTick } from "#tests/support/builders/a-site-event.ts";
 import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
 import { aFullHire } from "./a-full-hire.ts";
@@ -12,6 +12,7 @@ import { ownDatabase } from "#tests/support/own-database.ts";
 import { asApp, ask, refusalOf, withOwner } from "#tests/support/raw-sql.ts";
 import { importSchedule } from "#lib/server/columns/import-schedule.ts";
 import { previewSchedule } from "#lib/server/columns/schedule-preview.ts";
+import { lockCount } from "#lib/server/gear/counts/stocktake.ts";
 import { assignSet } from "#lib/server/gear/panels/form-sets.ts";
 import { recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
 import { createToken } from "#lib/server/people/access-tokens.ts";
@@ -30,10 +31,10 @@ const GRANTS: Readonly<Record<string, string>> = {
   hire_docket_line: "INSERT SELECT", hire_photo: "INSERT SELECT", hire_invoice: "INSERT SELECT", hire_reversal: "INSERT SELECT",
   return_plan: "INSERT SELECT UPDATE", return_task: "INSERT SELECT UPDATE", calendar_feed: "INSERT SELECT UPDATE",
   gear_panel: "INSERT SELECT", gear_panel_event: "INSERT SELECT", gear_form_set: "INSERT SELECT UPDATE", gear_set_panel: "DELETE INSERT SELECT",
-  gear_assignment: "INSERT SELECT", gear_shortfall: "INSERT SELECT",
+  gear_count: "INSERT SELECT", gear_count_line: "INSERT SELECT", gear_assignment: "INSERT SELECT", gear_shortfall: "INSERT SELECT",
 };
 const APPEND_ONLY = [
-  "site_event", "change_line", "schedule_import", "gear_movement", "gear_line", "gear_panel", "gear_panel_event",
+  "site_event", "change_line", "schedule_import", "gear_movement", "gear_line", "gear_panel", "gear_panel_event", "gear_count",
   "hire_terms", "hire_rate", "hire_docket", "hire_docket_line", "hire_photo", "hire_invoice", "hire_reversal",
 ];
 const DOORS = [
@@ -67,7 +68,8 @@ async function aFullCompany(name: string): Promise<Company> {
 /** Stock, a set of panels on a column, an entry in a panel's life, and something used that the ledger did not know. */
 async function aGear({ owner }: Company, { projectId, columnIds }: Project): Promise<void> {
   const [, columnId = ""] = columnIds;
-  await aStock(owner, projectId);
+  const stock = await aStock(owner, projectId);
+  valueOf(await lockCount(owner, { projectId, countId: anId(), placeId: stock.place("rack"), lines: [{ itemId: stock.item("Wedge"), counted: 37 }] }));
   const { setId, itemIds } = await aFormSet(owner, projectId, columnId, "S-1");
   valueOf(await assignSet(owner, { projectId, setId, columnId, happenedAt: NOON }));
   valueOf(await recordPanelEvent(owner, { projectId, itemId: itemIds[0] ?? "", kind: "repaired", happenedAt: NOON, reason: "Patched" }));

@@ -12,6 +12,7 @@ export function GearTabs({ projectId }: { readonly projectId: string }) {
     { href: paths.gearMovements(projectId), label: "Movements" },
     { href: paths.gearPanels(projectId), label: "Panels and sets" },
     { href: paths.gather(projectId), label: "Gather" },
+    { href: paths.gearCount(projectId), label: "Count" },
     { href: paths.cutting(projectId), label: "Cutting" },
     { href: paths.reuse(projectId), label: "Reuse" },
   ];

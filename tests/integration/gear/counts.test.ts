@@ -1,0 +1,51 @@
+import { beforeAll, expect, it } from "vitest";
+import { getCounts, lockCount, settleCount } from "#lib/server/gear/counts/stocktake.ts";
+import { gather } from "#lib/server/gear/pages/gather.ts";
+import { getGear } from "#lib/server/gear/pages/get-gear.ts";
+import { saveItem } from "#lib/server/gear/stock.ts";
+import { aCompany, type Company } from "#tests/support/builders/a-company.ts";
+import { aProject } from "#tests/support/builders/a-project.ts";
+import { aStock } from "#tests/support/builders/a-stock.ts";
+import { anId } from "#tests/support/builders/a-site-event.ts";
+import { refusal, valueOf } from "#tests/support/builders/value-of.ts";
+import { ownDatabase } from "#tests/support/own-database.ts";
+
+ownDatabase();
+let company: Company;
+beforeAll(async () => void (company = await aCompany("Comfrey Boxing")));
+
+it("is locked against the ledger, priced, and settled once by the office", async () => {
+  const { projectId } = await aProject(company.owner);
+  const stock = await aStock(company.owner, projectId, { Wedge: 40 });
+  const [itemId, rack] = [stock.item("Wedge"), stock.place("rack")];
+  valueOf(await saveItem(company.office, { projectId, itemId, family: "wedge", name: "Wedge", lossPrice: 1250 }));
+  const count = { projectId, countId: anId(), placeId: rack, lines: [{ itemId, counted: 37 }] };
+  expect(refusal(await lockCount(company.leadingHand, { ...count, lines: [{ itemId, counted: -1 }] }))).toBe("invalid");
+  expect(valueOf(await lockCount(company.leadingHand, count)).differences).toBe(1);
+  expect(refusal(await lockCount(company.leadingHand, count))).toBe("count-locked-already");
+  // 3 wedges at 12.50 are 37.50.
+  expect(valueOf(await getCounts(company.office, { projectId })).counts[0]).toMatchObject({ by: "leading hand", loss: 3750, lines: [{ counted: 37, expected: 40 }] });
+  const settle = { projectId, countId: count.countId, itemId, as: "accepted" as const, reason: "Buried in rubbish" };
+  expect(refusal(await settleCount(company.leadingHand, settle))).toBe("not-allowed");
+  valueOf(await settleCount(company.office, settle));
+  expect(refusal(await settleCount(company.office, settle))).toBe("conflict");
+  const at = async (kind: string) => valueOf(await getGear(company.office, { projectId })).standings.find((standing) => standing.itemId === itemId && standing.kind === kind)?.quantity ?? 0;
+  expect([await at("rack"), await at("lost")]).toEqual([37, 3]);
+  // Five more turn up: the three that were lost, and two that were never counted.
+  const again = { ...count, countId: anId(), lines: [{ itemId, counted: 42 }] };
+  valueOf(await lockCount(company.leadingHand, again));
+  valueOf(await settleCount(company.office, { ...settle, countId: again.countId, reason: "Under the stair" }));
+  expect([await at("rack"), await at("lost"), await at("bought")]).toEqual([42, 0, -42]);
+});
+
+it("says for chosen columns what to take and what is short", async () => {
+  const { projectId, columnIds } = await aProject(company.owner, { name: "Wide" });
+  const stock = await aStock(company.owner, projectId, { Wedge: 40 });
+  const { chosen, list } = valueOf(await gather(company.leadingHand, { projectId, columnIds: columnIds.slice(0, 2) }));
+  expect(chosen).toHaveLength(2);
+  expect(list.take).toEqual([{ itemId: stock.item("Wedge"), placeId: stock.place("rack"), quantity: 40 }]);
+  // Four faces a column, two columns of one size: two pairs of two panels each.
+  expect(list.cutPanels.map(({ count }) => count)).toEqual([4, 4]);
+  expect(list.short.length).toBeGreaterThan(0);
+  expect(valueOf(await gather(company.leadingHand, { projectId, on: "2031-03-03" })).chosen).toEqual([]);
+});
