@@ -16,7 +16,7 @@ export function PanelsTable({ projectId, panels, units }: { readonly projectId: 
     <DataTable
       caption="Panels, each one by itself" rows={panels} rowKey={({ itemId }) => itemId}
       columns={[
-        { key: "name", head: "Panel", isRowHead: true, cell: ({ itemId, name }) => <Link href={paths.gearPanel(projectId, itemId)} className="inline-flex min-h-hand items-center">{name}</Link> },
+        { key: "name", head: "Panel", isRowHead: true, cell: ({ itemId, name }) => <Link href={paths.gearPanel(projectId, itemId)} className="inline-flex min-h-hand items-center sm:min-h-0">{name}</Link> },
         { key: "size", head: "Width × height", isFigure: true, cell: ({ widthMm, heightMm }) => <><Quantity value={widthMm} unit="mm" units={units} /> × <Quantity value={heightMm} unit="mm" units={units} /></> },
         { key: "place", head: "Where", cell: ({ place, placeKind }) => (placeKind === "column" ? `Column ${place}` : (place ?? "nowhere")) },
         { key: "set", head: "Set", cell: ({ set, face }) => (set === null ? "–" : `${set}, face ${face}`) },

@@ -9,7 +9,7 @@ export function StandingsTable({ projectId, standings, caption }: { readonly pro
     <DataTable
       caption={caption} rows={rows} rowKey={({ key }) => key}
       columns={[
-        { key: "item", head: "Item", isRowHead: true, cell: ({ itemId, name }) => <Link href={itemId === null ? paths.gearPanels(projectId) : paths.gearItem(projectId, itemId)} className="inline-flex min-h-hand items-center">{name}</Link> },
+        { key: "item", head: "Item", isRowHead: true, cell: ({ itemId, name }) => <Link href={itemId === null ? paths.gearPanels(projectId) : paths.gearItem(projectId, itemId)} className="inline-flex min-h-hand items-center sm:min-h-0">{name}</Link> },
         { key: "all", head: "At hand", isFigure: true, cell: ({ onSite }) => <strong>{onSite}</strong> },
         ...headings.map(({ key, label }) => ({ key, head: label, isFigure: true, cell: ({ at }: { at: ReadonlyMap<string, number> }) => at.get(key) ?? "–" })),
       ]}
