@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { addColumns, removeColumns } from "#lib/server/columns/change-columns.ts";
 import { savePlannedDays } from "#lib/server/pours/planned-days.ts";
-import { planReuseOf } from "#lib/server/reuse/plan-reuse.ts";
+import { planReuseOf } from "#lib/server/cutting/reuse/plan-reuse.ts";
 import { checkReusePlan } from "#lib/trade/planning/reuse/check-reuse-plan.ts";
 import { aCompany, type Company } from "#tests/support/builders/a-company.ts";
 import { aProject, type Project } from "#tests/support/builders/a-project.ts";

@@ -115,7 +115,7 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   "cutting.getCuttingRule": ofProject(all),
   "cutting.changeCuttingRule": ofProject(desk, cuttingRule),
   "cutting.getCuttingOrder": ofProject(all),
-  "reuse.getReuseOrder": ofProject(all),
+  "cutting.getReuseOrder": ofProject(all),
 
   "progress.getToday": ofProject(all),
   "progress.readChanges": ofProject(all, () => ({ since: 0 })),

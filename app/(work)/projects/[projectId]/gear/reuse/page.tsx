@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { Suspense } from "react";
 import { currentCaller } from "#lib/server/gate/session.ts";
-import { getReuseOrder, planReuseOf } from "#lib/server/reuse/plan-reuse.ts";
+import { getReuseOrder, planReuseOf } from "#lib/server/cutting/reuse/plan-reuse.ts";
 import { Link } from "#app/_ui/control/link.tsx";
 import { PrintButton } from "#app/_ui/control/print-button.tsx";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";

@@ -1,4 +1,4 @@
-import type { ReuseTask } from "#lib/server/reuse/plan-reuse.ts";
+import type { ReuseTask } from "#lib/server/cutting/reuse/plan-reuse.ts";
 import type { ReusePlan } from "#lib/trade/planning/reuse/reuse-order.ts";
 
 export type ReuseRow = {

@@ -1,5 +1,5 @@
 import "server-only";
-import type { ProjectScope } from "../gate/scope.ts";
+import type { ProjectScope } from "../../gate/scope.ts";
 
 const within = (scope: ProjectScope) => ({ companyId: scope.companyId, projectId: scope.projectId });
 

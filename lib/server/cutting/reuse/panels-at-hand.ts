@@ -2,9 +2,9 @@ import "server-only";
 import type { CuttingRule } from "#lib/contracts/planning/cutting.ts";
 import { panelLife } from "#lib/trade/gear/panel-life.ts";
 import type { ReusePanel } from "#lib/trade/planning/reuse/reuse-order.ts";
-import type { PanelRow } from "../gear/panels/panel-store.ts";
+import type { PanelRow } from "../../gear/panels/panel-store.ts";
 import type { ReuseDays } from "./reuse-days.ts";
-import type { ComingLift } from "./store.ts";
+import type { ComingLift } from "./reuse-store.ts";
 
 export const SITE = "site";
 export const YARD = "yard";

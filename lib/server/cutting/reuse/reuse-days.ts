@@ -1,6 +1,6 @@
 import "server-only";
 import { addDays, daysBetween, toDay } from "#lib/kernel/days.ts";
-import type { ComingLift } from "./store.ts";
+import type { ComingLift } from "./reuse-store.ts";
 
 /** When a column takes its panels and when they are clean and back, on one calendar of whole days. */
 export type Span = { readonly startDay: number; readonly backDay: number; readonly said: string };

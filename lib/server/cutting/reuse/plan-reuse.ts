@@ -4,18 +4,18 @@ import { projectInput } from "#lib/contracts/projects.ts";
 import { groupBy } from "#lib/kernel/group-by.ts";
 import { ok, type Result } from "#lib/kernel/result.ts";
 import type { PanelDemand, ReuseOrder, ReusePlan } from "#lib/trade/planning/reuse/reuse-order.ts";
-import { columnForm } from "../columns/column-form.ts";
-import { readCuttingRule } from "../cutting/read-cutting-rule.ts";
-import { worked } from "../cutting/planner.ts";
-import type { Caller } from "../gate/caller.ts";
-import { projectUseCase } from "../gate/use-case.ts";
-import { listPanels } from "../gear/panels/panel-store.ts";
-import { listClampKindRows } from "../projects/clamp-store.ts";
-import { projectHead, readRules } from "../projects/project-head.ts";
-import { readProject } from "../projects/store.ts";
+import { columnForm } from "../../columns/column-form.ts";
+import { readCuttingRule } from "../read-cutting-rule.ts";
+import { worked } from "../planner.ts";
+import type { Caller } from "../../gate/caller.ts";
+import { projectUseCase } from "../../gate/use-case.ts";
+import { listPanels } from "../../gear/panels/panel-store.ts";
+import { listClampKindRows } from "../../projects/clamp-store.ts";
+import { projectHead, readRules } from "../../projects/project-head.ts";
+import { readProject } from "../../projects/store.ts";
 import { panelsAtHand, SITE, YARD } from "./panels-at-hand.ts";
 import { reuseDays } from "./reuse-days.ts";
-import { listComingLifts, type ComingLift } from "./store.ts";
+import { listComingLifts, type ComingLift } from "./reuse-store.ts";
 
 /** Further ahead a plan would change before it is used. */
 const MOST_COLUMNS = 150;
@@ -24,7 +24,7 @@ const LIMIT_MS = 6_000;
 export type ReuseWanted = { readonly column: string; readonly columnId: string; readonly mark: string; readonly level: string; readonly face: string; readonly start: string; readonly widthMm: number; readonly heightMm: number };
 
 /** Which panels the coming columns ask for, and which are at hand. */
-export const getReuseOrder = projectUseCase("reuse.getReuseOrder", "gear.read", projectInput, async (scope) => {
+export const getReuseOrder = projectUseCase("cutting.getReuseOrder", "gear.read", projectInput, async (scope) => {
   const project = await readProject(scope);
   const rules = readRules(project);
   const rule = readCuttingRule(project);
