@@ -10,7 +10,7 @@ import { listDockets } from "../hire/store/docket-store.ts";
 import { listSuppliers } from "../hire/store/supplier-store.ts";
 import { projectHead } from "../projects/project-head.ts";
 import { readProject } from "../projects/store.ts";
-import { buildInput, readSite, supplierNow, type SupplierNow } from "./basis/build-input.ts";
+import { outlook, readSite, supplierNow, type SupplierNow } from "./basis/build-input.ts";
 import { findOwnFeed } from "./feed-store.ts";
 import type { PlanInput } from "./basis/plan-input.ts";
 import { planLines } from "./plan-lines.ts";
@@ -35,12 +35,12 @@ async function planOf(scope: ProjectScope, supplierId: string) {
   if (!read.ok) return read;
   const { book, holders, hired } = read.value;
   const settings = settingsFor(read.value, supplierId, kept);
-  const input = buildInput(read.value, supplierId, settings);
+  const view = outlook(read.value, supplierId, settings);
   return ok({
     today: book.today, settings, unknownColumns: holders.unknown,
     items: book.items.filter(({ id }) => hired.some(({ itemId }) => itemId === id)).map(({ id, name }) => ({ id, name, kg: settings.unitKg[id] ?? holders.kgOf.get(id) ?? 1 })),
-    failure: input.ok ? null : input.failure,
-    plan: kept && { ...shown(kept), isStale: input.ok ? !stillHolds(kept.input, input.value) : kept.status === "ready" },
+    failure: view.ok ? null : view.failure,
+    plan: kept && { ...shown(kept), isStale: view.ok ? !stillHolds(kept.input, view.value) : kept.status === "ready" },
     tasks: await listTasks(scope, { supplierId }),
   });
 }
@@ -77,12 +77,14 @@ function stockByDay({ order, dates, need }: PlanInput, stays: NonNullable<KeptPl
   });
 }
 
+type Foreseen = Pick<PlanInput, "dates" | "need">;
+
 /** Whether what the columns need and what is on hire is still what the plan was made for, from today on. */
-function stillHolds(kept: PlanInput, now: PlanInput): boolean {
+function stillHolds(kept: Foreseen, now: Foreseen): boolean {
   const [then, today] = [kept.dates[0], now.dates[0]];
   if (!then || !today) return false;
   const past = daysBetween(then, today);
-  const key = ({ need }: PlanInput, skip: number, from: Day) => need.map(({ itemId, needed, owned, hired }) => [itemId, owned, hired, changes(needed.slice(skip), from)]);
+  const key = ({ need }: Foreseen, skip: number, from: Day) => need.map(({ itemId, needed, owned, hired }) => [itemId, owned, hired, changes(needed.slice(skip), from)]);
   return JSON.stringify(key(kept, past, today)) === JSON.stringify(key(now, 0, today));
 }
 

@@ -80,6 +80,7 @@ describe("accepted returns", () => {
     // RFC 5545, 3.6.1, 3.8.4.7, 3.8.7.2 and 3.8.7.4: every event has a UID and a DTSTAMP; SEQUENCE goes up with each revision.
     expect(before.match(/BEGIN:VEVENT/g)).toHaveLength(3);
     expect(before.match(/\r\nUID:[0-9a-f-]{36}@shutterwright\r\n/g)).toHaveLength(3);
+    expect(before).not.toMatch(/^X-(?!WR-|PUBLISHED-)/m);
     expect(before.match(/\r\nDTSTAMP:\d{8}T\d{6}Z\r\n/g)).toHaveLength(3);
     const call = valueOf(await readCalendar({ token })).tasks.find(({ kind }) => kind === "call");
     valueOf(await setReturnTask(company.leadingHand, { projectId: hire.projectId, taskId: call?.id ?? "", to: "done" }));

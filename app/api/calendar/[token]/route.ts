@@ -7,6 +7,8 @@ export const dynamic = "force-dynamic";
 
 const WORDS = { call: "Call off hire", load: "Load for return", collect: "Collection" } as const;
 const REFRESH_SECONDS = 3600;
+/** One program's own lines for whole days; DTSTART and DTEND say as much to all. */
+const FOREIGN_LINES = /^X-(?!WR-|PUBLISHED-)[^\r]*\r\n/gm;
 
 /** iCalendar (RFC 5545): a task keeps its UID, a change raises its SEQUENCE, a withdrawn one is cancelled. */
 export async function GET(_request: Request, context: { params: Promise<{ token: string }> }): Promise<Response> {
@@ -24,5 +26,5 @@ export async function GET(_request: Request, context: { params: Promise<{ token:
       status: task.state === "withdrawn" ? ICalEventStatus.CANCELLED : ICalEventStatus.CONFIRMED,
     });
   }
-  return new Response(calendar.toString(), { headers: { "content-type": "text/calendar; charset=utf-8", "content-disposition": 'inline; filename="returns.ics"', "cache-control": "private, no-cache" } });
+  return new Response(calendar.toString().replace(FOREIGN_LINES, ""), { headers: { "content-type": "text/calendar; charset=utf-8", "content-disposition": 'inline; filename="returns.ics"', "cache-control": "private, no-cache" } });
 }

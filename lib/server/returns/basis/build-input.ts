@@ -3,6 +3,7 @@ import { addDays, type Day, daysBetween } from "#lib/kernel/days.ts";
 import { brokenRule, notFound, ok, type Result } from "#lib/kernel/result.ts";
 import type { ReturnSettings } from "#lib/contracts/hire/returns.ts";
 import { onHire, type OnHire } from "#lib/trade/hire/accrual/on-hire.ts";
+import type { HireTerms } from "#lib/trade/hire/terms/hire-terms.ts";
 import { layTerms } from "#lib/trade/hire/terms/terms-in-force.ts";
 import { gearDemand, pinnedBy } from "#lib/trade/planning/demand/gear-demand.ts";
 import { betweenDays, callBy, isTruckDay, truckDays, type TruckWeek } from "#lib/trade/planning/demand/truck-days.ts";
@@ -40,33 +41,51 @@ export function supplierNow(site: SiteNow, supplierId: string): Result<SupplierN
   return ok({ ...site, hired: standing.filter(({ isMissing, endsOn }) => !isMissing && endsOn === null) });
 }
 
-/** The order the planner is given. Own stock and what other suppliers have here cover the need first. */
-export function buildInput(now: SupplierNow, supplierId: string, settings: ReturnSettings): Result<PlanInput> {
+/** What the columns need of a supplier's gear and what there is, by day, and the dates on which a truck may come: all but the charges. */
+export type Outlook = Pick<PlanInput, "settings" | "dates" | "callOn" | "need" | "pinned" | "leftOut"> & { readonly terms: HireTerms; readonly mayCollect: readonly boolean[] };
+
+/** Own stock and what other suppliers have here cover the need first. */
+export function outlook(now: SupplierNow, supplierId: string, settings: ReturnSettings): Result<Outlook> {
   const { book, holders, hired } = now;
-  const versions = termsOf(book, supplierId);
-  const terms = layTerms(versions).at(-1)?.terms;
-  if (!terms) return brokenRule("no-hire-terms", { supplier: book.suppliers.find(({ id }) => id === supplierId)?.name ?? "" });
-  const rates = new Map(terms.rates.map((rate) => [rate.itemId, rate]));
+  const supplier = book.suppliers.find(({ id }) => id === supplierId)?.name ?? "";
+  const terms = layTerms(termsOf(book, supplierId)).at(-1)?.terms;
+  if (!terms) return brokenRule("no-hire-terms", { supplier });
   const onHand = countByItem(hired);
-  const planned = book.items.filter(({ id }) => (onHand.get(id) ?? 0) > 0 && holders.known.has(id) && rates.has(id));
-  if (planned.length === 0) return brokenRule("nothing-on-hire", { supplier: book.suppliers.find(({ id }) => id === supplierId)?.name ?? "" });
+  const planned = book.items.filter(({ id }) => (onHand.get(id) ?? 0) > 0 && holders.known.has(id) && terms.rates.some(({ itemId }) => itemId === id));
+  if (planned.length === 0) return brokenRule("nothing-on-hire", { supplier });
   const week: TruckWeek = { weekdays: settings.weekdays, daysOff: terms.holidays };
   const notice = { days: terms.stop.noticeDays, counted: terms.stop.noticeCount };
   const dates = datesOf(book.today, holders, notice, week);
   const callOn = dates.map((on) => callBy(on, notice, { weekdays: terms.workingWeekdays, daysOff: terms.holidays }));
-  const last = dates.at(-1) ?? book.today;
-  const days = { from: book.today, to: addDays(last, -1), floatPercent: settings.floatPercent };
-  const basis = { versions, standDowns: factsOf(docketsOf(book, supplierId)).standDowns, dates, callOn, mayCollect: dates.map((on, t) => t > 0 && isTruckDay(on, week) && (callOn[t] ?? "") >= book.today) };
-  const firstDelivery = addDays(book.today, settings.leadDays);
-  const offsets = dates.map((on) => daysBetween(book.today, on));
-  const short: PlanInput["short"] = [];
+  const days = { from: book.today, to: addDays(dates.at(-1) ?? book.today, -1), floatPercent: settings.floatPercent };
   const need = planned.map(({ id }) => ({
     itemId: id, item: itemName(book, id), hired: onHand.get(id) ?? 0, needed: gearDemand(holders.holders, id, days).map(({ needed }) => needed),
     owned: Math.max(0, (now.onProject.get(id) ?? 0) - (onHand.get(id) ?? 0)),
   }));
+  const mayCollect = dates.map((on, t) => t > 0 && isTruckDay(on, week) && (callOn[t] ?? "") >= book.today);
+  const ahead = { ...days, from: dates[mayCollect.indexOf(true)] ?? book.today };
+  return ok({
+    settings, dates, callOn, need, terms, mayCollect,
+    pinned: need.flatMap(({ itemId, item, hired: here, owned }) => {
+      const pin = pinnedBy(holders.holders, itemId, here + owned, ahead);
+      return pin ? [{ itemId, item, on: pin.on, needed: pin.needed, spare: Math.min(here, pin.spare), columns: pin.columnIds.map((each) => holders.nameOf.get(each) ?? "") }] : [];
+    }),
+    leftOut: [...onHand].filter(([itemId]) => !planned.some(({ id }) => id === itemId))
+      .map(([itemId, count]) => ({ itemId, item: itemName(book, itemId), hired: count, why: holders.known.has(itemId) ? ("no-rate" as const) : ("no-need" as const) })),
+  });
+}
+
+/** The order the planner is given, with what every piece costs by every date. */
+export function buildInput(now: SupplierNow, supplierId: string, { terms, mayCollect, ...view }: Outlook): PlanInput {
+  const { book, holders } = now;
+  const { settings, dates, callOn, need } = view;
+  const basis = { versions: termsOf(book, supplierId), standDowns: factsOf(docketsOf(book, supplierId)).standDowns, dates, callOn, mayCollect };
+  const firstDelivery = addDays(book.today, settings.leadDays);
+  const offsets = dates.map((on) => daysBetween(book.today, on));
+  const short: PlanInput["short"] = [];
   const items = need.map(({ itemId, item, hired: here, needed, owned }): ReturnItem => {
-    const rate = rates.get(itemId);
-    const own: ChargeBasis = { ...basis, lossADay: Math.round(((rate?.lossPrice ?? 0) * HUNDREDTHS * settings.lossPercentMonth) / 100 / DAYS_A_MONTH) };
+    const lossPrice = terms.rates.find((rate) => rate.itemId === itemId)?.lossPrice ?? 0;
+    const own: ChargeBasis = { ...basis, lossADay: Math.round((lossPrice * HUNDREDTHS * settings.lossPercentMonth) / 100 / DAYS_A_MONTH) };
     const demand = betweenDays(offsets, needed).map((count, t) => {
       const [net, on] = [Math.max(0, count - owned), dates[t] ?? book.today];
       if (net <= here || (t > 0 && on >= firstDelivery)) return net;
@@ -79,16 +98,7 @@ export function buildInput(now: SupplierNow, supplierId: string, settings: Retur
       hireCharge: hireCharge(own, itemId, firstDelivery),
     };
   });
-  return ok({
-    settings, dates, callOn, need, short,
-    order: { dates: dates.length - 1, truckKg: settings.truckKg, tripCost: settings.tripCost * HUNDREDTHS, mostTrips: null, items },
-    pinned: need.flatMap(({ itemId, item, hired: here, owned }) => {
-      const pin = pinnedBy(holders.holders, itemId, here + owned, days);
-      return pin ? [{ itemId, item, on: pin.on, needed: pin.needed, spare: Math.min(here, pin.spare), columns: pin.columnIds.map((each) => holders.nameOf.get(each) ?? "") }] : [];
-    }),
-    leftOut: [...onHand].filter(([itemId]) => !planned.some(({ id }) => id === itemId))
-      .map(([itemId, count]) => ({ itemId, item: itemName(book, itemId), hired: count, why: holders.known.has(itemId) ? ("no-rate" as const) : ("no-need" as const) })),
-  });
+  return { ...view, short, order: { dates: dates.length - 1, truckKg: settings.truckKg, tripCost: settings.tripCost * HUNDREDTHS, mostTrips: null, items } };
 }
 
 /** Far enough for the last column to be stripped, and for a return called today to be collected. */

@@ -42,7 +42,7 @@ export function PlanLines({ projectId, planId, lines, today, canAccept }: PlanLi
   return (
     <div className="flex flex-col gap-4">
       {failure ? <FailureNotice failure={failure} /> : null}
-      {done > 0 ? <Notice kind="done">{done === 1 ? "One line is a task now" : `${done} lines are tasks now`}; they stand below and on Today.</Notice> : null}
+      {done > 0 ? <Notice kind="done">{done === 1 ? "One line is a task now" : `${done} lines are tasks now`}; they stand above, and on Today when they are due.</Notice> : null}
       {canAccept && open.length > 0 ? (
         <div className="no-print flex flex-wrap gap-3">
           <Button kind="primary" size="glove" isPending={isPending} onPress={() => void accept(open)}>Accept all returns ({open.length})</Button>

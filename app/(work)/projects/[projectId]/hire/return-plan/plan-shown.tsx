@@ -35,7 +35,7 @@ export function PlanShown({ projectId, plan, tasks, today, currency, timeZone, m
     <>
       {plan.short.length > 0 ? (
         <Notice kind="problem" title="There is too little before more can be had.">
-          <ul>{plan.short.map(({ itemId, item, on, needed, there }) => <li key={`${itemId} ${on}`}>{item}, <DayText day={on} />: {needed} needed, {there} there.</li>)}</ul>
+          <ul>{plan.short.map(({ itemId, item, on, needed, there }) => <li key={`${itemId} ${on}`}>{item}, in the days from <DayText day={on} />: {needed} needed, {there} there.</li>)}</ul>
         </Notice>
       ) : null}
       <Section title="By date" note="Send back, and hire again where that is cheaper than keeping">
@@ -51,7 +51,7 @@ export function PlanShown({ projectId, plan, tasks, today, currency, timeZone, m
           ))}
         </div>
       </Section>
-      <Section title="What holds the gear here" note="The coming peak of each item and the columns that make it">
+      <Section title="What holds the gear here" note="The most needed of each item once a truck can come, and the columns that make it">
         <ul className="flex flex-col gap-2">
           {plan.pinned.map(({ itemId, item, on, needed, spare, columns }) => (
             <li key={itemId} className="border-2 border-ink bg-sheet p-3">
