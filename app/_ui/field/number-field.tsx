@@ -21,7 +21,7 @@ const GROUP =
   "flex items-stretch border-2 border-edge bg-sheet hover:border-ink data-focus-within:border-accent data-invalid:border-flag data-disabled:bg-wash";
 
 export function NumberField(props: NumberFieldProps) {
-  const { label, hint, problem, isRequired = false, size = "hand", unit, places = 3, ...rest } = props;
+  const { label, hint, problem, isRequired = false, isFilter = false, size = "hand", unit, places = 3, ...rest } = props;
   const tall = size === "glove" ? "min-h-glove text-lg" : "min-h-hand";
   return (
     <AriaNumberField
@@ -32,7 +32,7 @@ export function NumberField(props: NumberFieldProps) {
       data-field={rest.name}
       className={FIELD}
     >
-      <FieldLabel label={unit ? `${label} (${unit})` : label} isRequired={isRequired} />
+      <FieldLabel label={unit ? `${label} (${unit})` : label} isRequired={isRequired || isFilter} />
       <Group className={GROUP}>
         <Input className={`w-full min-w-0 bg-transparent px-3 text-right ${tall}`} />
         {unit ? (

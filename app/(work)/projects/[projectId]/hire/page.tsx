@@ -57,7 +57,7 @@ export default async function OnHirePage({ params, searchParams }: Props) {
         <>
           <div className="no-print flex flex-wrap items-end justify-between gap-3">
             <AsOfForm action={paths.hire(project.id)} on={on} />
-            <div className="flex flex-wrap gap-2"><TableLinks projectId={project.id} what="on-hire" /><TableLinks projectId={project.id} what="charges" label="Charges" /><PrintButton /></div>
+            <div className="hidden flex-wrap gap-2 sm:flex"><TableLinks projectId={project.id} what="on-hire" /><TableLinks projectId={project.id} what="charges" label="Charges" /><PrintButton /></div>
           </div>
           {suppliers.filter(({ hasDockets }) => hasDockets).map((supplier) => (
             <SupplierOnHire key={supplier.id} projectId={project.id} currency={project.currency} supplier={supplier} on={on} />

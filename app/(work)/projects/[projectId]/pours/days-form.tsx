@@ -19,7 +19,7 @@ export function DaysForm({ selected, workingDays, isPending, onSend }: DaysFormP
   const off = selected.length === 0 || isPending;
   const isBlank = wish.stoodOn === "" && wish.pouredOn === "" && wish.pour.trim() === "";
   return (
-    <div className="no-print sticky top-0 z-10 border-2 border-ink bg-wash p-3" role="group" aria-label="Days of the chosen columns">
+    <div className="no-print z-10 border-2 sm:sticky sm:top-0 border-ink bg-wash p-3" role="group" aria-label="Days of the chosen columns">
       <div className="grid items-end gap-3 sm:grid-cols-[1fr_1fr_1fr_auto]">
         <TextField name="stoodOn" label="Stand on" type="date" isFilter value={wish.stoodOn} onChange={(stoodOn) => set({ stoodOn })} />
         <TextField name="pouredOn" label="Pour on" type="date" isFilter value={wish.pouredOn} onChange={(pouredOn) => set({ pouredOn })} />

@@ -17,7 +17,7 @@ export function PhotoPicker({ photos, onChange }: PhotoPickerProps) {
           onChange={(event) => { onChange([...photos, ...(event.target.files ?? [])].slice(0, MOST)); event.target.value = ""; }}
         />
       </label>
-      <p role="status">{photos.length === 0 ? "None yet; photograph the bins before they leave." : `${photos.length} to go with the docket`}</p>
+      <p role="status">{photos.length === 0 ? "Photograph the bins before they leave." : `${photos.length} to go with the docket`}</p>
       {photos.length > 0 ? <button type="button" className="min-h-hand cursor-pointer underline" onClick={() => onChange([])}>Leave them out</button> : null}
     </div>
   );

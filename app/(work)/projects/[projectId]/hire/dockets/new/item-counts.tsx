@@ -20,7 +20,7 @@ export function ItemCounts({ items, counts, word, hasShort, hasCondition, onChan
         const own = counts[id] ?? NO_COUNT;
         const field = (key: keyof Counts[string], label: string) => (
           <NumberField
-            key={key} name={`${key}-${id}`} label={label} size="glove" minValue={0} places={0}
+            key={key} name={`${key}-${id}`} label={label} size="glove" isFilter minValue={0} places={0}
             {...(Number.isNaN(own[key]) ? {} : { value: own[key] })} onChange={(value) => onChange(id, { [key]: value })}
           />
         );

@@ -49,20 +49,20 @@ export function TermsForm({ project: { id: projectId, currency }, supplierId, to
       </div>
       <Section title="First and last day">
         <div className={GRID}>
-          <SelectField name="start" label="First day" choices={choices(START_WORDS)} defaultValue={latest?.start ?? "day-delivered"} />
-          <SelectField name="stop" label="Hire ends with" choices={choices(STOP_WORDS)} value={stop} onChange={setStop} />
+          <SelectField isFilter name="start" label="First day" choices={choices(START_WORDS)} defaultValue={latest?.start ?? "day-delivered"} />
+          <SelectField isFilter name="stop" label="Hire ends with" choices={choices(STOP_WORDS)} value={stop} onChange={setStop} />
           {stop === "notice" ? <NumberField name="noticeDays" label="Days of notice" minValue={0} maxValue={60} places={0} defaultValue={latest?.stop.noticeDays ?? 7} isRequired /> : null}
-          {stop === "notice" ? <SelectField name="noticeCount" label="Counted in" choices={[{ value: "working", label: "Working days" }, { value: "calendar", label: "Days of the calendar" }]} defaultValue={latest?.stop.noticeCount ?? "working"} /> : null}
+          {stop === "notice" ? <SelectField isFilter name="noticeCount" label="Counted in" choices={[{ value: "working", label: "Working days" }, { value: "calendar", label: "Days of the calendar" }]} defaultValue={latest?.stop.noticeCount ?? "working"} /> : null}
           <CheckField name="isLastDayCharged" label="The last day is charged in full" defaultSelected={latest?.stop.isLastDayCharged ?? true} />
         </div>
       </Section>
       <Section title="Days and rates">
         <div className={GRID}>
-          <SelectField name="ladder" label="Rate ladder" choices={choices(LADDER_WORDS)} value={ladder} onChange={setLadder} />
+          <SelectField isFilter name="ladder" label="Rate ladder" choices={choices(LADDER_WORDS)} value={ladder} onChange={setLadder} />
           {ladder === "week-ladder" ? <TextField name="steps" label="Steps of the first week (%)" hint="after 1, 2, 3 … days, as 40, 60, 75, 100" isRequired defaultValue={rungs?.kind === "week-ladder" ? rungs.steps.map((step) => step / 100).join(", ") : ""} /> : null}
           {ladder === "week-ladder" ? <NumberField name="laterDay" label="Each day after it" unit="%" isRequired minValue={0} maxValue={100} places={2} {...(rungs?.kind === "week-ladder" ? { defaultValue: rungs.laterDay / 100 } : {})} /> : null}
           {ladder === "month" ? <NumberField name="monthDays" label="Days of a month" hint="empty: those of the month itself" minValue={1} maxValue={31} places={0} {...(rungs?.kind === "month" && rungs.monthDays !== null ? { defaultValue: rungs.monthDays } : {})} /> : null}
-          <SelectField name="charged" label="Charged days" choices={[{ value: "every-day", label: "Every day, weekends too" }, { value: "working-days", label: "Working days only" }]} defaultValue={latest?.charged ?? "every-day"} />
+          <SelectField isFilter name="charged" label="Charged days" choices={[{ value: "every-day", label: "Every day, weekends too" }, { value: "working-days", label: "Working days only" }]} defaultValue={latest?.charged ?? "every-day"} />
           <CheckField name="areHolidaysCharged" label="Holidays are charged" defaultSelected={latest?.areHolidaysCharged ?? true} />
           <TextField name="holidays" label="Supplier's holidays" hint="days as 2027-01-26, apart by commas" rows={2} defaultValue={latest?.holidays.join(", ") ?? ""} />
         </div>
