@@ -33,7 +33,7 @@ export default async function OnHirePage({ params, searchParams }: Props) {
       title="On hire" subtitle={project.name}
       facts={isEmpty ? [] : [
         { label: on === today ? "Today" : "As of", value: <DayText day={on} /> },
-        { label: "Pieces on hire", value: sum(({ rows }) => rows.reduce((pieces, { quantity }) => pieces + quantity, 0)).toLocaleString("en") },
+        { label: "Pieces charged", value: sum(({ rows }) => rows.reduce((pieces, { quantity }) => pieces + quantity, 0)).toLocaleString("en") },
         { label: "Cost to date", value: money(sum(({ costToDate }) => costToDate)) },
         { label: "This month so far", value: money(sum(({ monthToDate }) => monthToDate)) },
         { label: "Rest of the month, if nothing goes back", value: money(sum(({ restOfMonth }) => restOfMonth)) },
