@@ -3,7 +3,6 @@ import { GEAR_WORDING } from "./gear-rules.ts";
 import { HIRE_WORDING } from "./hire-rules.ts";
 import type { Wording } from "./shape.ts";
 
-
 /** Broken rules by their code; whoever adds a rule adds its words here. */
 export const RULE_WORDING: Readonly<Record<string, Wording>> = {
   ...GEAR_WORDING,

@@ -48,7 +48,7 @@ describe(`a walk of ${BATCHES} batches over seven columns (seed ${SEED})`, () =>
     expect(events.length).toBeGreaterThan(300);
     const fates = (await keptStates(database.url, project.projectId)).flatMap(({ state }) => (state as { known: { fate: string }[] } | null)?.known ?? []).map(({ fate }) => fate);
     expect(new Set(fates)).toEqual(new Set(["stands", "queried", "set-aside", "withdrawn"]));
-  });
+  }, 120_000);
 
   it("leaves every kept state as its events alone make it", async () => {
     expect(await keptStates(database.url, project.projectId)).toEqual(await rebuiltStates(database.url, project.projectId, await ruleNow()));
