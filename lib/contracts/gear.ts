@@ -76,6 +76,12 @@ export const saveFormSetInput = z.object({
 });
 export const assignSetInput = z.object({ projectId, setId: id, columnId: id, happenedAt: instant });
 export const fittingColumnsInput = z.object({ projectId, setId: id });
+export const LABEL_KINDS = ["panel", "set", "column"] as const;
+export type LabelKind = (typeof LABEL_KINDS)[number];
+export const isLabelKind = (text: string | undefined): text is LabelKind => LABEL_KINDS.some((kind) => kind === text);
+/** Without a level the columns of the lowest one. */
+export const labelsInput = z.object({ projectId, kind: z.enum(LABEL_KINDS), levelId: id.optional() });
+export const labelledInput = z.object({ projectId, kind: z.enum(LABEL_KINDS), id });
 export const unassignSetInput = z.object({ projectId, assignmentId: id, reason: line(200) });
 export const settleShortfallsInput = z.discriminatedUnion("as", [
   z.object({ projectId, shortfallIds: z.array(id).min(1).max(500), as: z.literal("added"), placeId: id, sourceId: id, happenedAt: instant }),

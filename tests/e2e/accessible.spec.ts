@@ -14,7 +14,7 @@ for (const [device, options] of [["desk", {}], ["phone", PHONE]] as const) {
     const project = await openProject(owner);
     await expectAccessible(owner);
     const column = (await owner.getByRole("link", { name: /^Open/ }).first().getAttribute("href")) ?? "";
-    const pages = ["columns", "set-up", "set-up/levels", "set-up/grid", "set-up/marks", "set-up/shutter", "set-up/pour", "set-up/stages", "set-up/schedule", "set-up/stock", "gear/cutting", "gear/reuse",
+    const pages = ["columns", "set-up", "set-up/levels", "set-up/grid", "set-up/marks", "set-up/shutter", "set-up/pour", "set-up/stages", "set-up/schedule", "set-up/stock", "gear/cutting", "gear/reuse", "gear/labels?kind=column",
       "pours", "hire", "hire/dockets", "hire/dockets/new?kind=return", "hire/terms", "hire/invoices", "hire/invoices/new", "hire/invoices/new?by=hand"];
     for (const path of [column, ...pages.map((page) => `${project}/${page}`), "/people", "/clamps", "/account", "/projects/new"]) {
       await owner.goto(path);

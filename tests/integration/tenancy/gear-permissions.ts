@@ -54,6 +54,8 @@ export const gearPermissions = (ofProject: OfProject): Readonly<Record<string, R
   "gear.getItem": ofProject(all, async (site) => ({ itemId: (await opened(site)).item("Wedge") })),
   "gear.getPanels": ofProject(all),
   "gear.getPanel": ofProject(all, panelOf),
+  "gear.listLabels": ofProject(all, () => ({ kind: "column" })),
+  "gear.findLabelled": ofProject(all, (site) => ({ kind: "column", id: columnOf(site) })),
   "gear.makePanels": ofProject(all, async (site) => ({ ...A_PANEL, placeId: (await stockOf(site)).place("rack") })),
   "gear.recordPanelEvent": ofProject(all, async (site) => ({ ...(await panelOf(site)), kind: "repaired", happenedAt: NOON, reason: "Patched", amount: 400 })),
   "gear.cutDownPanel": ofProject(all, async (site) => ({ ...(await panelOf(site)), happenedAt: NOON, pieces: [{ widthMm: 300, heightMm: 3000 }] })),

@@ -11,6 +11,7 @@ export function GearTabs({ projectId }: { readonly projectId: string }) {
     { href: paths.gear(projectId), label: "Where it is" },
     { href: paths.gearMovements(projectId), label: "Movements" },
     { href: paths.gearPanels(projectId), label: "Panels and sets" },
+    { href: paths.gearLabels(projectId), label: "Labels" },
     { href: paths.gather(projectId), label: "Gather" },
     { href: paths.gearCount(projectId), label: "Count" },
     { href: paths.cutting(projectId), label: "Cutting" },

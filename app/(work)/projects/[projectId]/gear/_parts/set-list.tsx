@@ -17,7 +17,7 @@ export function SetList({ projectId, sets, mayMove }: { readonly projectId: stri
         const open = assignments.filter(({ column }) => !hasDone(column.done, "stripped"));
         const served = assignments.length - open.length;
         return (
-          <li key={id} className="keep flex flex-col gap-2 border-2 border-ink bg-sheet p-3">
+          <li key={id} id={id} className="keep scroll-mt-4 target:bg-accent-wash flex flex-col gap-2 border-2 border-ink bg-sheet p-3">
             <p className="text-lg font-semibold">{name}</p>
             <ul className="text-sm">
               {panels.map(({ face, itemId, panel }) => (
