@@ -43,11 +43,11 @@ export default async function LabelsPage({ params, searchParams }: Props) {
         </div>
       ) : null}
       {labels.length > 0
-        ? <p className="no-print">Print at full size (100 %), three across, and cut along the dashed lines. Whoever scans a label has to sign in first; the label itself tells nothing.</p>
+        ? <p className="no-print">Print at full size (100 %), three across, and cut along the dashed lines. The code holds an address of this server and nothing else: whoever scans it has to sign in first.</p>
         : <NothingToLabel projectId={projectId} kind={kind} hasLevels={levels.length > 0} />}
       <div className="grid gap-6 print:block">
         {pages.map((page) => (
-          <ul key={page[0]?.id} className="label-page grid max-w-4xl grid-cols-2 content-start sm:grid-cols-3">
+          <ul key={page[0]?.id} className="label-page grid max-w-4xl pl-px pt-px grid-cols-2 content-start sm:grid-cols-3">
             {page.map((label) => (
               <li key={label.id} className="keep -ml-px -mt-px border border-dashed border-edge bg-white">
                 <LabelDrawing address={`${address}${paths.label(kind, projectId, label.id)}`} name={label.name} detail={labelDetail(label, project.units)} />
