@@ -36,7 +36,7 @@ test("the sign-in leads back to no other host", async ({ browser, heard }) => {
   expect(new URL(guest.url()).hostname).not.toBe("elsewhere.example");
 });
 
-test("labels of a level stand three across on paper, and each code names its column", async ({ browser, heard }) => {
+test("labels of a level stand three across on paper", async ({ browser, heard }) => {
   const office = await as("office", browser, heard);
   const project = await openProject(office);
   await office.goto(`${project}/gear/labels`);
