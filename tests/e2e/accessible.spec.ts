@@ -1,4 +1,4 @@
-import { expect } from "@playwright/test";
+import { expect, type Page } from "@playwright/test";
 import { as, expectAccessible, listen, openProject, PHONE, test } from "./site.ts";
 
 test("the door passes the accessibility rules", async ({ page, heard }) => {
@@ -7,21 +7,35 @@ test("the door passes the accessibility rules", async ({ page, heard }) => {
   await expectAccessible(page);
 });
 
+/** By what they are about, so that no one journey grows too long. */
+const SET_UP = ["set-up", "set-up/levels", "set-up/grid", "set-up/marks", "set-up/shutter", "set-up/pour", "set-up/stages", "set-up/schedule", "set-up/stock"];
+const GEAR = ["gear", "gear/movements", "gear/panels", "gear/gather", "gear/count", "gear/cutting", "gear/reuse", "gear/labels?kind=column"];
+const HIRE = ["pours", "hire", "hire/dockets", "hire/dockets/new?kind=return", "hire/return-plan", "hire/terms", "hire/invoices", "hire/invoices/new", "hire/invoices/new?by=hand"];
+
+async function expectEachAccessible(page: Page, paths: readonly string[]): Promise<void> {
+  for (const path of paths) {
+    await page.goto(path);
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+    await expectAccessible(page);
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    expect(overflow, `${path} scrolls sideways`).toBeLessThanOrEqual(0);
+  }
+}
+
 for (const [device, options] of [["desk", {}], ["phone", PHONE]] as const) {
-  test(`the work pages pass the accessibility rules at a ${device}`, async ({ browser, heard }) => {
+  test(`the pages of columns and people pass the accessibility rules at a ${device}`, async ({ browser, heard }) => {
     const owner = await as("owner", browser, heard, options);
     await expectAccessible(owner);
     const project = await openProject(owner);
     await expectAccessible(owner);
     const column = (await owner.getByRole("link", { name: /^Open/ }).first().getAttribute("href")) ?? "";
-    const pages = ["columns", "set-up", "set-up/levels", "set-up/grid", "set-up/marks", "set-up/shutter", "set-up/pour", "set-up/stages", "set-up/schedule", "set-up/stock", "gear/cutting", "gear/reuse", "gear/labels?kind=column",
-      "pours", "hire", "hire/dockets", "hire/dockets/new?kind=return", "hire/terms", "hire/invoices", "hire/invoices/new", "hire/invoices/new?by=hand"];
-    for (const path of [column, ...pages.map((page) => `${project}/${page}`), "/people", "/clamps", "/account", "/projects/new"]) {
-      await owner.goto(path);
-      await expect(owner.getByRole("heading", { level: 1 })).toBeVisible();
-      await expectAccessible(owner);
-      const overflow = await owner.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-      expect(overflow, `${path} scrolls sideways`).toBeLessThanOrEqual(0);
-    }
+    await expectEachAccessible(owner, [column, `${project}/columns`, "/people", "/clamps", "/account", "/projects/new"]);
   });
+  for (const [what, pages] of [["set-up", SET_UP], ["gear", GEAR], ["hire and pours", HIRE]] as const) {
+    test(`the pages of ${what} pass the accessibility rules at a ${device}`, async ({ browser, heard }) => {
+      const owner = await as("owner", browser, heard, options);
+      const project = await openProject(owner);
+      await expectEachAccessible(owner, pages.map((page) => `${project}/${page}`));
+    });
+  }
 }

@@ -11,7 +11,7 @@ test("the leading hand plans the cuts of a level on the phone and asks for fewer
   await expect(said).toBeVisible({ timeout: 30_000 });
   const sheetsOf = async () => Number(/^(\d+) sheets?;/.exec(await said.innerText())?.[1]);
   const all = await sheetsOf();
-  await expect(hand.getByRole("figure", { name: /^Sheets? 1/ })).toBeVisible();
+  await expect(hand.getByRole("figure", { name: /^Sheets? 1( |$)/ })).toBeVisible();
 
   for (const field of await hand.getByRole("textbox", { name: /^Sets of/ }).all()) await field.fill("1");
   await hand.getByRole("button", { name: "Plan the cuts" }).click();

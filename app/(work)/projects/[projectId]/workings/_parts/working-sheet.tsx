@@ -51,7 +51,7 @@ export async function WorkingSheet<Input, Told extends { readonly working: reado
       actions={<><ButtonLink href={paths.working(projectId, calculator.name)}>Start from the project</ButtonLink><PrintButton /></>}
     >
       <div className="working-sheet grid grid-cols-1 items-start gap-6 lg:grid-cols-[22rem_minmax(0,1fr)] print:block">
-        <div className="no-print min-w-0 max-lg:[&_button]:min-h-glove max-lg:[&_input]:min-h-glove">
+        <div className="no-print min-w-0 max-lg:[&_button]:min-h-glove max-lg:[&_input:not([type=radio])]:min-h-glove">
           {isStart ? <p className="mb-4 border-l-4 border-accent pl-3 text-sm">{column === null ? null : <strong className="block">Column {column.name}.</strong>}{calculator.startNote(start.value)}</p> : null}
           <Suspense><WorkingForm failure={answer.ok ? undefined : answer.failure}>{calculator.fields(input, { units, told, start: start.value })}</WorkingForm></Suspense>
         </div>
