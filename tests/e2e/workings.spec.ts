@@ -95,3 +95,18 @@ for (const [device, options] of [["desk", {}], ["phone", PHONE]] as const) {
     }
   });
 }
+
+test("the clamps of a column are checked as they stand, from its own page", async ({ browser, heard }) => {
+  const hand = await as("leading hand", browser, heard, PHONE);
+  await openProject(hand);
+  await hand.getByRole("link", { name: /^Open/ }).first().click();
+  const title = (await hand.getByRole("heading", { level: 1 }).innerText()).split("\n")[0] ?? "";
+  await hand.getByRole("link", { name: "Check the clamps as they stand" }).click();
+  await expect(hand.getByRole("heading", { name: "Clamp layout", level: 1 })).toBeVisible();
+  await expect(hand.getByText(/^Column .+\./)).toContainText(title.split(",")[0] ?? title);
+  await expect(answer(hand)).toContainText(/clamps hold/, SEARCHED);
+  const lowest = hand.getByRole("textbox", { name: "Clamp 1 (mm)", exact: true });
+  await lowest.fill(String(Number(await lowest.inputValue()) + 400));
+  await lowest.press("Enter");
+  await expect(answer(hand)).toContainText("It does not hold", SEARCHED);
+});
