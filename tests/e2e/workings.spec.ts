@@ -100,6 +100,7 @@ test("the clamps of a column are checked as they stand, from its own page", asyn
   const hand = await as("leading hand", browser, heard, PHONE);
   await openProject(hand);
   await hand.getByRole("link", { name: /^Open/ }).first().click();
+  await expect(hand).toHaveURL(/\/columns\//);
   const title = (await hand.getByRole("heading", { level: 1 }).innerText()).split("\n")[0] ?? "";
   await hand.getByRole("link", { name: "Check the clamps as they stand" }).click();
   await expect(hand.getByRole("heading", { name: "Clamp layout", level: 1 })).toBeVisible();
