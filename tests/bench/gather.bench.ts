@@ -24,9 +24,11 @@ async function timed(work: () => Promise<unknown>): Promise<number> {
 export async function run(): Promise<Row[]> {
   return withBenchDatabase(async () => {
     const { owner, leadingHand } = await aCompany("Gather Bench");
-    const { projectId } = await aProject(owner, { gridX: [], gridY: [] });
-    valueOf(await saveMarks(owner, { projectId, marks: MARKS }));
-    const { marks, levels } = valueOf(await getSetUp(owner, { projectId }));
+    const { projectId } = await aProject(owner, { gridX: ["Z"], gridY: ["99"] });
+    const { marks: own } = valueOf(await getSetUp(owner, { projectId })) as { marks: (typeof MARKS)[number][] };
+    valueOf(await saveMarks(owner, { projectId, marks: [...own, ...MARKS] }));
+    const { marks: all, levels } = valueOf(await getSetUp(owner, { projectId }));
+    const marks = all.filter(({ name }) => MARKS.some((mark) => mark.name === name));
     const columnIds: string[] = [];
     for (const [index, mark] of marks.entries()) {
       const lift = { projectId, markId: mark.id, fromLevelId: levels[0]?.id ?? "", toLevelId: levels[1]?.id ?? "", headedBy: "slab" as const };
