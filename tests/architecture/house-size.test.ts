@@ -5,6 +5,8 @@ import { filesBelow } from "./source-tree.ts";
 
 const MOST_LINES = 250;
 const MOST_ENTRIES = 12;
+/** Grows by nature, one entry for each step of the database. */
+const MAY_GROW = "prisma/migrations";
 const CODE = /\.(ts|tsx|mjs|css|prisma)$/;
 
 const ours = (): string[] => ["app", "lib", "prisma", "tests"].flatMap(filesBelow);
@@ -19,7 +21,7 @@ function tooFull(paths: readonly string[]): string[] {
       entries.set(folder, (entries.get(folder) ?? new Set()).add(entry));
     }
   }
-  return [...entries].filter(([, within]) => within.size > MOST_ENTRIES).map(([folder, within]) => `${folder}: ${within.size} entries`);
+  return [...entries].filter(([folder, within]) => folder !== MAY_GROW && within.size > MOST_ENTRIES).map(([folder, within]) => `${folder}: ${within.size} entries`);
 }
 
 describe("the size of the house", () => {

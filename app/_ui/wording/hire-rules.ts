@@ -26,6 +26,7 @@ export const HIRE_WORDING: Readonly<Record<string, Wording>> = {
   "nothing-on-hire": { title: "Nothing that columns need is on hire from {supplier}.", todo: "A plan is made for clamp sets and wedges that a delivery docket of {supplier} has brought and its terms have a rate for." },
   "hire-falls-short": { title: "More is needed than is there, and no more can be had in time.", todo: "Check the planned days of the columns under Pours, or order now." },
   "return-call-too-late": { title: "The return on {collect} had to be called by {call}.", todo: "Make a new plan; it starts from today." },
+  "return-plan-replaced": { title: "A newer plan was ordered on {ordered}.", todo: "Load the page again and accept from that one." },
   "no-return-plan-in-time": { title: "No plan was found in the time there was.", todo: "Try again, or choose fewer days on which a truck may come." },
   "return-trips-too-few": { title: "{trips} trips a day cannot carry what must go.", todo: "Allow more, or a larger truck." },
 };

@@ -1,6 +1,7 @@
 import "server-only";
-import { returnLines, type ReturnLines } from "#lib/contracts/hire/returns.ts";
+import { returnLines } from "#lib/contracts/hire/returns.ts";
 import type { Day } from "#lib/kernel/days.ts";
+import type { ReturnLine, StandingTask } from "#lib/trade/planning/returns/tasks/succeed.ts";
 import type { ProjectScope } from "../gate/scope.ts";
 import { planInput, planResult, type PlanInput, type PlanResult } from "./basis/plan-input.ts";
 
@@ -32,7 +33,7 @@ export async function findPlan(scope: ProjectScope, which: { readonly supplierId
 }
 
 export type Task = {
-  readonly id: string; readonly planId: string; readonly kind: "call" | "load" | "collect"; readonly on: Day; readonly collectOn: Day; readonly lines: ReturnLines;
+  readonly id: string; readonly planId: string; readonly kind: "call" | "load" | "collect"; readonly on: Day; readonly collectOn: Day; readonly lines: readonly ReturnLine[];
   readonly state: "open" | "done" | "withdrawn"; readonly sequence: number; readonly changedAt: string; readonly supplier: string;
 };
 
@@ -57,9 +58,22 @@ export async function addTasks(scope: ProjectScope, tasks: readonly NewTask[]): 
   });
 }
 
-export const changeTaskLines = (scope: ProjectScope, id: string, lines: ReturnLines) =>
-  scope.tx.returnTask.updateMany({ where: { ...own(scope), id }, data: { lines: [...lines], sequence: { increment: 1 }, changedBy: scope.member.id, changedAt: scope.now } });
+/** Tasks of a supplier that are open or done. */
+export const listStanding = async (scope: ProjectScope, supplierId: string): Promise<StandingTask[]> =>
+  (await listTasks(scope, { supplierId })).flatMap(({ state, ...task }) => (state === "withdrawn" ? [] : [{ ...task, state }]));
+
+/** To a newer plan that says the same; nothing in it changes, so its number stays. */
+export const handOver = (scope: ProjectScope, planId: string, ids: readonly string[]) =>
+  scope.tx.returnTask.updateMany({ where: { ...own(scope), id: { in: [...ids] } }, data: { planId } });
+
+const changed = ({ member, now }: ProjectScope) => ({ sequence: { increment: 1 }, changedBy: member.id, changedAt: now });
+
+export const changeTask = (scope: ProjectScope, id: string, planId: string, on: string, lines: Task["lines"]) =>
+  scope.tx.returnTask.updateMany({ where: { ...own(scope), id }, data: { ...changed(scope), planId, onDay: atMidnight(on), lines: [...lines] } });
+
+export const withdrawTasks = (scope: ProjectScope, ids: readonly string[]) =>
+  scope.tx.returnTask.updateMany({ where: { ...own(scope), id: { in: [...ids] }, state: "open" }, data: { ...changed(scope), state: "withdrawn" } });
 
 /** False when there is no such task. */
 export const setTaskState = async (scope: ProjectScope, id: string, state: Task["state"]): Promise<boolean> =>
-  (await scope.tx.returnTask.updateMany({ where: { ...own(scope), id, state: { not: "withdrawn" } }, data: { state, sequence: { increment: 1 }, changedBy: scope.member.id, changedAt: scope.now } })).count === 1;
+  (await scope.tx.returnTask.updateMany({ where: { ...own(scope), id, state: { not: "withdrawn" } }, data: { ...changed(scope), state } })).count === 1;

@@ -7,7 +7,7 @@ import { getReturnPlan } from "#lib/server/returns/get-return-plan.ts";
 import { orderReturnPlan } from "#lib/server/returns/order-plan.ts";
 import { acceptReturns, getReturnTasks, setReturnTask } from "#lib/server/returns/return-tasks.ts";
 import { aCompany, type Company } from "#tests/support/builders/a-company.ts";
-import { aSupplier, type Hire } from "#tests/support/builders/a-hire.ts";
+import { aDelivery, aSupplier, type Hire } from "#tests/support/builders/a-hire.ts";
 import { aProject, type Project } from "#tests/support/builders/a-project.ts";
 import { aHireToReturn, aReturnPlan, inDays, returnsOf, SETTINGS } from "#tests/support/builders/a-return-plan.ts";
 import { refusal, valueOf } from "#tests/support/builders/value-of.ts";
@@ -109,4 +109,38 @@ describe("a plan that no longer holds", () => {
     valueOf(await savePlannedDays(company.owner, { projectId: hire.projectId, columns: [{ ...columns(inDays(3))[0], columnId: project.columnIds[0] ?? "", pour: null, stoodOn: inDays(3), pouredOn: inDays(4) }] }));
     expect((await page())?.plan?.isStale).toBe(false);
   });
+});
+
+describe("a newer plan", () => {
+  // 2,000 pieces are on hire and every one goes back once. 150 more make 2,150: whatever the newer plan changes, the tasks that stand must take away 2,150, not 4,150.
+  it("has the say alone once returns of it are accepted, in the tasks and in the calendar", async () => {
+    const owner = await aCompany("Grebe Boxing");
+    const site = await aProject(owner.owner);
+    const own = await aHireToReturn(owner.owner, site, "Lock Gear", PIECES);
+    const accept = async (id: string) => valueOf(await acceptReturns(owner.office, { projectId: own.projectId, planId: id, lines: (await returnsOf(owner.office, own)).map(({ on, itemId }) => ({ collectOn: on, itemId })) }));
+    const { token } = valueOf(await openCalendarFeed(owner.leadingHand, { projectId: own.projectId }));
+    const feed = async () => new Map(valueOf(await readCalendar({ token })).tasks.map((task) => [task.id, task]));
+    const open = async () => valueOf(await getReturnTasks(owner.leadingHand, { projectId: own.projectId })).tasks;
+    const leaving = async () => (await open()).filter(({ kind }) => kind === "collect").reduce((sum, { lines }) => sum + (lines[0]?.quantity ?? 0), 0);
+    const first = await aReturnPlan(owner, own);
+    await accept(first);
+    const before = await feed();
+    expect(await leaving()).toBe(PIECES);
+
+    await aDelivery(owner.owner, own, "D2", inDays(-1), 150);
+    const second = await aReturnPlan(owner, own);
+    expect(refusal(await acceptReturns(owner.office, { projectId: own.projectId, planId: first, lines: [{ collectOn: inDays(3), itemId: own.itemId }] }))).toBe("return-plan-replaced");
+    await accept(second);
+    expect(await leaving()).toBe(PIECES + 150);
+    expect((await open()).every(({ planId: of }) => of === second)).toBe(true);
+    const after = await feed();
+    expect([...before.keys()].every((id) => after.has(id))).toBe(true);
+    for (const [id, was] of before) {
+      const now = after.get(id);
+      const isSame = now?.state === was.state && now.on === was.on && JSON.stringify(now.lines) === JSON.stringify(was.lines);
+      expect(now?.sequence).toBe(isSame ? was.sequence : was.sequence + 1);
+    }
+    expect([...after.values()].some(({ id, sequence }) => before.has(id) && sequence === 0)).toBe(true);
+    expect([...after.values()].some(({ sequence }) => sequence === 1)).toBe(true);
+  }, 60_000);
 });

@@ -58,7 +58,7 @@ export default async function ReturnPlanPage({ params, searchParams }: Props) {
       ) : null}
       {plan?.status === "waiting" ? <WhileWaiting /> : null}
       {plan?.status === "failed" ? <Notice kind="problem" title="No plan came of it.">Check the planned days of the columns under Pours and what is on hire, then make a new one.</Notice> : null}
-      {plan?.isStale && plan.status === "ready" ? <Notice kind="problem" title="This plan no longer holds.">A tick, a changed day or a docket has changed what is needed or what is on hire since. Make a new one below; tasks already accepted stay until you withdraw them.</Notice> : null}
+      {plan?.isStale && plan.status === "ready" ? <Notice kind="problem" title="This plan no longer holds.">A tick, a changed day or a docket has changed what is needed or what is on hire since. Make a new one below. Tasks already accepted stay until returns of the new one are accepted: what it proposes unchanged stays then, what has been called stays too, the rest is withdrawn.</Notice> : null}
       {unknownColumns > 0 ? <Notice title={unknownColumns === 1 ? "One column is not counted." : `${unknownColumns} columns are not counted.`}>They have no planned day or no form set. Until they do, the plan may send back gear they will need. <Link href={paths.pours(project.id)}>Set their days under Pours</Link>.</Notice> : null}
       {standingTasks.length > 0 ? <Section title="Accepted returns"><ReturnTasks projectId={project.id} tasks={standingTasks} today={today} canWithdraw={mayPlan} /></Section> : null}
       {plan?.result ? <PlanShown projectId={project.id} plan={plan} tasks={tasks} today={today} currency={project.currency} mayPlan={mayPlan} timeZone={project.timeZone} /> : null}
