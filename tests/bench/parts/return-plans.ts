@@ -10,7 +10,7 @@ import type { Row } from "#tests/bench/parts/row.ts";
 
 type Timed = { readonly plan: ReturnPlan; readonly ms: number };
 
-export async function run(): Promise<Row[]> {
+export async function returnPlanRows(): Promise<Row[]> {
   const pool = createSolverPool(1);
   try {
     await timed(pool, aTowersGear({ items: 1, weeks: 4, by: "week" }), 10_000);
