@@ -2,6 +2,7 @@ import "server-only";
 import { PrismaPg } from "@prisma/adapter-pg";
 import { Prisma, PrismaClient } from "#prisma/generated/client.ts";
 import { env } from "./env.ts";
+import { oneAtATime } from "./one-at-a-time.ts";
 
 export type Tx = Prisma.TransactionClient;
 
@@ -16,7 +17,7 @@ function open(): PrismaClient {
     options: `-c role=${APP_ROLE}`,
     max: env().DATABASE_CONNECTIONS,
   });
-  return new PrismaClient({ adapter });
+  return new PrismaClient({ adapter: oneAtATime(adapter) });
 }
 
 const client = (): PrismaClient => (kept.shutterwrightDb ??= open());
