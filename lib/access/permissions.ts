@@ -19,6 +19,8 @@ const HOLDERS = {
   "gear.move": ["owner", "leading hand", "office"],
   "gear.count": ["owner", "leading hand", "office"],
   "gear.settle": ["owner", "office"],
+  "order.receive": ["owner", "leading hand", "office"],
+  "order.record": ["owner", "office"],
   "hire.read": ["owner", "leading hand", "office"],
   "hire.count": ["owner", "leading hand", "office"],
   "hire.record": ["owner", "office"],

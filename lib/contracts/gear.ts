@@ -33,7 +33,7 @@ export const saveItemInput = z.object({
   clampKindId: id.nullable().default(null),
   ...partsOfSet,
   lossPrice: minorUnits.nullable().default(null),
-});
+}).refine(({ itemId, family }) => itemId !== undefined || (family !== "sheet" && family !== "timber"), { path: ["family"], message: "Sheets and timber are added under Orders, by the size they come in." });
 
 export const savePlaceInput = z.object({ projectId, placeId: id.optional(), kind: z.enum(["rack", "cleaning bay", "truck", "yard"]), name: line(60) });
 

@@ -1,6 +1,7 @@
 import { CUTTING_WORDING } from "./cutting-rules.ts";
 import { GEAR_WORDING } from "./gear-rules.ts";
 import { HIRE_WORDING } from "./hire-rules.ts";
+import { ORDER_WORDING } from "./order-rules.ts";
 import type { Wording } from "./shape.ts";
 
 /** Broken rules by their code; whoever adds a rule adds its words here. */
@@ -8,6 +9,7 @@ export const RULE_WORDING: Readonly<Record<string, Wording>> = {
   ...GEAR_WORDING,
   ...CUTTING_WORDING,
   ...HIRE_WORDING,
+  ...ORDER_WORDING,
   "wrong-sign-in": {
     title: "E-mail and password do not match.",
     todo: "Check both and try again; if the password is lost, ask the owner of your company for a link.",

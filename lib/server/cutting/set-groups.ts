@@ -17,6 +17,7 @@ export type SetGroup = {
   readonly depthMm: number;
   readonly heightMm: number;
   readonly columns: number;
+  readonly columnIds: readonly string[];
   readonly cutting: readonly CuttingLine[];
 };
 /** Columns that get no form set, and why. */
@@ -37,7 +38,7 @@ export function setGroups(lifts: readonly LiftRow[], rules: ReturnType<typeof re
     }
     const { section, formHeight, cutting } = formSet.value;
     const size = `${section.width}x${section.depth}x${formHeight}`;
-    groups.push({ size, marks, widthMm: section.width, depthMm: section.depth, heightMm: formHeight, columns: rows.length, cutting });
+    groups.push({ size, marks, widthMm: section.width, depthMm: section.depth, heightMm: formHeight, columns: rows.length, columnIds: rows.map(({ id }) => id), cutting });
   }
   return { groups: merged(groups), leftOut };
 }
@@ -50,6 +51,6 @@ function merged(groups: readonly SetGroup[]): SetGroup[] {
     const [first] = same;
     if (!first) return [];
     const marks = [...new Set(same.flatMap((group) => group.marks))].sort(naturalOrder);
-    return [{ ...first, marks, columns: same.reduce((sum, group) => sum + group.columns, 0) }];
+    return [{ ...first, marks, columns: same.reduce((sum, group) => sum + group.columns, 0), columnIds: same.flatMap(({ columnIds }) => columnIds) }];
   }).sort((a, b) => naturalOrder(a.marks[0] ?? "", b.marks[0] ?? "") || naturalOrder(a.size, b.size));
 }

@@ -3,10 +3,10 @@ import type { ProjectScope } from "../gate/scope.ts";
 
 const within = (scope: ProjectScope) => ({ companyId: scope.companyId, projectId: scope.projectId });
 
-/** The columns that stand on a level, with what their form sets are made to. */
-export const listLiftsOn = (scope: ProjectScope, fromLevelId: string) =>
+/** The columns that stand on a level, or those named, with what their form sets are made to. */
+export const listLiftsOn = (scope: ProjectScope, fromLevelId: string | null, ids: readonly string[] | null = null) =>
   scope.tx.column.findMany({
-    where: { ...within(scope), fromLevelId, removedAt: null },
+    where: { ...within(scope), ...(fromLevelId === null ? {} : { fromLevelId }), ...(ids === null ? {} : { id: { in: [...ids] } }), removedAt: null },
     orderBy: { gridRef: "asc" },
     select: {
       id: true, gridRef: true, shape: true, widthMm: true, depthMm: true, formHeightMm: true, headedBy: true, done: true,

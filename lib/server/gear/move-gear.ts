@@ -4,6 +4,7 @@ import { brokenRule, notFound, ok } from "#lib/kernel/result.ts";
 import { isSource, TICK_KINDS, transfer } from "#lib/trade/gear/ledger.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { findMovement, listPlaces, listStandings } from "./ledger/ledger-store.ts";
+import { findReceiptOf } from "./orders/order-store.ts";
 import { postMovements, reverseMovement as mirrorMovement } from "./ledger/post-movements.ts";
 
 /** From one place to another. What is lost or scrapped is said by a count or on the panel, with its price. */
@@ -32,5 +33,7 @@ export const reverseMovement = projectUseCase("gear.reverseMovement", "gear.move
   const movement = await findMovement(scope, movementId);
   if (!movement || (movement.projectId !== null && movement.projectId !== scope.projectId)) return notFound("movement");
   if (movement.siteEventId !== null && (TICK_KINDS as readonly string[]).includes(movement.kind)) return brokenRule("movement-follows-tick");
+  const receipt = await findReceiptOf(scope, movementId);
+  if (receipt) return brokenRule("movement-of-receipt", { docket: receipt.number ?? "", number: receipt.order.number });
   return mirrorMovement(scope, movementId, reason);
 });

@@ -12,6 +12,7 @@ import { listSuppliers, listTerms, type KnownTerms, type Supplier } from "./stor
 export type HireBook = {
   readonly project: ProjectHead;
   readonly today: Day;
+  /** Sheets and timber are bought, not hired. */
   readonly items: readonly ItemRow[];
   readonly suppliers: readonly Supplier[];
   readonly terms: readonly KnownTerms[];
@@ -21,7 +22,7 @@ export type HireBook = {
 export async function readBook(scope: ProjectScope): Promise<HireBook> {
   const project = projectHead(await readProject(scope));
   return {
-    project, today: dayIn(scope.now, project.timeZone), items: await listCountedItems(scope), suppliers: await listSuppliers(scope),
+    project, today: dayIn(scope.now, project.timeZone), items: (await listCountedItems(scope)).filter(({ family }) => family !== "sheet" && family !== "timber"), suppliers: await listSuppliers(scope),
     terms: await listTerms(scope), dockets: await listDockets(scope),
   };
 }

@@ -1,7 +1,7 @@
 import { fail, ok, type Result } from "#lib/kernel/result.ts";
 
 /** What is counted. A clamp set is the bars of one clamp; single bars and wedges, which go missing first, are counted apart. */
-export const FAMILIES = ["clamp set", "clamp bar", "wedge", "prop", "panel", "other"] as const;
+export const FAMILIES = ["clamp set", "clamp bar", "wedge", "prop", "panel", "sheet", "timber", "other"] as const;
 export type Family = (typeof FAMILIES)[number];
 
 /** Where gear can be. `supplier` and `bought` are where it came from; all others are places where it can be picked up. */
@@ -12,7 +12,7 @@ export type PlaceKind = (typeof PLACE_KINDS)[number];
 export const isSource = (kind: PlaceKind): boolean => kind === "supplier" || kind === "bought";
 
 export const MOVEMENT_KINDS = [
-  "opening", "delivered", "returned", "moved", "stood", "clamped", "stripped", "cleaned", "made", "cut down", "lost", "found", "scrapped",
+  "opening", "delivered", "returned", "moved", "gathered", "stood", "clamped", "stripped", "cleaned", "made", "cut up", "cut down", "lost", "found", "scrapped",
   "settled", "reversed",
 ] as const;
 export type MovementKind = (typeof MOVEMENT_KINDS)[number];

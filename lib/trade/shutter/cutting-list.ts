@@ -25,6 +25,14 @@ function addPieces(lines: Line[], part: CuttingPart, material: string, count: nu
   lines.push({ part, material, count, length: long, width: wide, thickness, faces: [face] });
 }
 
+const filletName = (leg: Millimetres): string => `Fillet ${leg} × ${leg} mm`;
+
+/** What its timbers are called, as a cutting list names them; no fillet where the arris stays sharp. */
+export function timberNames(rule: ShutterRule): { readonly backing: string; readonly fillet: string | null } {
+  const leg = filletLeg(rule);
+  return { backing: rule.backing.label, fillet: leg === null ? null : filletName(leg) };
+}
+
 /** All pieces of a form set, identical ones counted together: ply first, the longest and widest of each part first. */
 export function cuttingList(layouts: readonly PanelLayout[], rule: ShutterRule, formHeight: Millimetres): readonly CuttingLine[] {
   const { ply, backing } = rule;
@@ -36,6 +44,6 @@ export function cuttingList(layouts: readonly PanelLayout[], rule: ShutterRule, 
       addPieces(lines, role === "base" ? "base-cleat" : "joint-cleat", backing.label, panel.timberCount - 1, cleatLength, backing.width, backing.depth, panel.face);
   }
   const leg = filletLeg(rule);
-  if (leg !== null) lines.push({ part: "fillet", material: `Fillet ${leg} × ${leg} mm`, count: 4, length: tenth(formHeight), width: leg, thickness: leg, faces: FACES });
+  if (leg !== null) lines.push({ part: "fillet", material: filletName(leg), count: 4, length: tenth(formHeight), width: leg, thickness: leg, faces: FACES });
   return lines.sort((a, b) => ORDER.indexOf(a.part) - ORDER.indexOf(b.part) || b.length - a.length || b.width - a.width);
 }

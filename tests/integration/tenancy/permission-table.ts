@@ -21,6 +21,7 @@ import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
 import { gearPermissions } from "./gear-permissions.ts";
 import { hirePermissions } from "./hire-permissions.ts";
+import { orderPermissions } from "./order-permissions.ts";
 import { returnPermissions } from "./return-permissions.ts";
 
 export type Site = { readonly company: Company; readonly project: Project; readonly by: Caller; readonly word: string };
@@ -123,6 +124,7 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
 
   ...gearPermissions(ofProject),
   ...hirePermissions(ofProject),
+  ...orderPermissions(ofProject),
   ...returnPermissions(ofProject),
 };
 

@@ -7,6 +7,7 @@ import { anId, aTick } from "#tests/support/builders/a-site-event.ts";
 import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
 import { aFullHire } from "./a-full-hire.ts";
+import { aFullOrder } from "./a-full-order.ts";
 import { aFullReturn } from "./a-full-return.ts";
 import { ownDatabase } from "#tests/support/own-database.ts";
 import { asApp, ask, refusalOf, withOwner } from "#tests/support/raw-sql.ts";
@@ -32,10 +33,13 @@ const GRANTS: Readonly<Record<string, string>> = {
   return_plan: "INSERT SELECT UPDATE", return_task: "INSERT SELECT UPDATE", calendar_feed: "INSERT SELECT UPDATE",
   gear_panel: "INSERT SELECT", gear_panel_event: "INSERT SELECT", gear_form_set: "INSERT SELECT UPDATE", gear_set_panel: "DELETE INSERT SELECT",
   gear_count: "INSERT SELECT", gear_count_line: "INSERT SELECT", gear_assignment: "INSERT SELECT", gear_shortfall: "INSERT SELECT",
+  gear_material: "INSERT SELECT", buying_rule: "INSERT SELECT UPDATE", material_order: "INSERT SELECT", material_order_line: "INSERT SELECT",
+  material_receipt: "INSERT SELECT", material_receipt_line: "INSERT SELECT", material_order_end: "INSERT SELECT",
 };
 const APPEND_ONLY = [
   "site_event", "change_line", "schedule_import", "gear_movement", "gear_line", "gear_panel", "gear_panel_event", "gear_count",
   "hire_terms", "hire_rate", "hire_docket", "hire_docket_line", "hire_photo", "hire_invoice", "hire_reversal",
+  "gear_material", "material_order", "material_order_line", "material_receipt", "material_receipt_line", "material_order_end",
 ];
 const DOORS = [
   /* Not a door: keeps the balances, and is called by its trigger alone. */ "gear_keep_balances",
@@ -60,6 +64,7 @@ async function aFullCompany(name: string): Promise<Company> {
   valueOf(await savePlannedDays(company.owner, { projectId, columns: [{ columnId: columnIds[0] ?? "", pour: null, stoodOn: "2031-03-03", pouredOn: null }] }));
   await aGear(company, project);
   await aFullHire(company, projectId);
+  await aFullOrder(company, projectId);
   await aFullReturn(company, project);
   const file = { projectId, fileName: "more.csv", file: aCsv([["K9", "A/9", "300x450", "Ground", "First"]]) };
   valueOf(await importSchedule(company.owner, { ...file, digest: valueOf(await previewSchedule(company.owner, file)).digest }));

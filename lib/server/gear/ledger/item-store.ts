@@ -15,7 +15,7 @@ export async function listCountedItems(scope: CompanyScope): Promise<ItemRow[]> 
            i.bars_each "barsEach", i.wedges_each "wedgesEach", i.loss_price "lossPrice", i.currency
     from gear_item i left join clamp_kind k on k.company_id = i.company_id and k.id = i.clamp_kind_id
     where i.company_id = ${scope.companyId}::uuid and i.retired_at is null and i.family <> 'panel'
-    order by array_position(array['clamp set', 'clamp bar', 'wedge', 'prop', 'other'], i.family), 3`;
+    order by array_position(array['clamp set', 'clamp bar', 'wedge', 'prop', 'sheet', 'timber', 'other'], i.family), 3`;
   return rows.map((row) => ({ ...row, lossPrice: row.lossPrice === null ? null : Number(row.lossPrice) }));
 }
 
