@@ -8,9 +8,10 @@ import { EDITIONS, limitByMethod } from "./pressure/limit-by-method.ts";
 import { refusal } from "./working.ts";
 import type { Refusal } from "./working.ts";
 
+const refuse = (limit: string, given: number, allowed: string): Refusal => refusal({ limit, given, allowed, source: "input", message: "Correct the pour conditions." });
+
 function invalidNumber(pour: PressureConditions, form: FormSize): Refusal | null {
   const asked = pour.pourHeight ?? form.height;
-  const refuse = (limit: string, given: number, allowed: string) => refusal({ limit, given, allowed, source: "input", message: "Correct the pour conditions." });
   if (!(pour.riseRate > 0 && Number.isFinite(pour.riseRate))) return refuse("rise rate (m/h)", pour.riseRate, "a number over 0");
   if (!(pour.slump >= 0)) return refuse("slump (mm)", pour.slump, "0 or more");
   if (!(pour.vibrationDepth >= 0)) return refuse("vibration depth (mm)", pour.vibrationDepth, "0 or more");

@@ -1,6 +1,7 @@
 import type { Millimetres } from "#lib/kernel/units.ts";
 import { mm } from "#lib/kernel/units.ts";
 import type { Corner, PlanGeometry, Rect, TimberRole } from "./form-set.ts";
+import type { PanelLayout } from "./panels.ts";
 import { FACES } from "./shutter-rule.ts";
 import type { BackingTimber, ClampKind, FaceName, ShutterRule } from "./shutter-rule.ts";
 
@@ -8,7 +9,7 @@ export type Side = { readonly width: Millimetres; readonly depth: Millimetres };
 /** Along the face's own axis on plan: x for A and C, y for B and D, from the column's centre. */
 export type Interval = { readonly from: number; readonly to: number };
 
-export const rect = (x: number, y: number, w: number, h: number): Rect => ({ x: mm(x), y: mm(y), w: mm(w), h: mm(h) });
+export const rect = (x: number, y: number, w: number, h: number): Rect => ({ x, y, w, h }) as Rect;
 export const isAcross = (face: FaceName): boolean => face === "A" || face === "C";
 export const sideOf = (section: Side, face: FaceName): Millimetres => (isAcross(face) ? section.width : section.depth);
 
@@ -37,7 +38,9 @@ export function timberCentres(ply: Interval, rule: ShutterRule, count: number): 
   const { breadth } = laid(rule.backing);
   const first = ply.from - rule.edgeProud + breadth / 2;
   const last = ply.to + rule.edgeProud - breadth / 2;
-  return Array.from({ length: count }, (_, index) => first + ((last - first) * index) / (count - 1));
+  const centres: number[] = [];
+  for (let index = 0; index < count; index += 1) centres.push(first + ((last - first) * index) / (count - 1));
+  return centres;
 }
 
 export const filletLeg = (rule: ShutterRule): Millimetres | null => (rule.joint === "fillet-corner" ? rule.ply.thickness : rule.filletLeg);
@@ -76,22 +79,25 @@ export function outsideBacking(section: Side, rule: ShutterRule): Side {
   return { width: mm(section.width + more), depth: mm(section.depth + more) };
 }
 
-export function boundsOf(rects: readonly Rect[]): Rect {
-  const left = Math.min(...rects.map((r) => r.x));
-  const foot = Math.min(...rects.map((r) => r.y));
-  const right = Math.max(...rects.map((r) => r.x + r.w));
-  const top = Math.max(...rects.map((r) => r.y + r.h));
+export function boundsOf(parts: readonly { readonly rect: Rect }[]): Rect {
+  let [left, foot, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { rect: r } of parts) {
+    left = Math.min(left, r.x);
+    foot = Math.min(foot, r.y);
+    right = Math.max(right, r.x + r.w);
+    top = Math.max(top, r.y + r.h);
+  }
   return rect(left, foot, right - left, top - foot);
 }
 
-export function boxPlan(section: Side, rule: ShutterRule, counts: Readonly<Record<FaceName, number>>, kind: ClampKind): PlanGeometry {
+export function boxPlan(section: Side, rule: ShutterRule, layouts: readonly PanelLayout[], kind: ClampKind): PlanGeometry {
   const t = rule.ply.thickness;
   const { breadth, depth } = laid(rule.backing);
-  const ply = FACES.map((face) => ({ face, rect: alongFace(section, face, plyInterval(section, rule, face), 0, t) }));
-  const timbers = FACES.flatMap((face) =>
-    timberCentres(plyInterval(section, rule, face), rule, counts[face]).map((centre, index) => ({
+  const ply = layouts.map((layout) => ({ face: layout.panel.face, rect: alongFace(section, layout.panel.face, layout.ply, 0, t) }));
+  const timbers = layouts.flatMap(({ panel: { face }, centres }) =>
+    centres.map((centre, index) => ({
       face,
-      role: roleOf(index, counts[face]),
+      role: roleOf(index, centres.length),
       rect: alongFace(section, face, { from: centre - breadth / 2, to: centre + breadth / 2 }, t, depth),
     })),
   );
@@ -105,6 +111,6 @@ export function boxPlan(section: Side, rule: ShutterRule, counts: Readonly<Recor
     fillets: fillets(section, filletLeg(rule)),
     clampBars,
     outsideBacking: rect(-outside.width / 2, -outside.depth / 2, outside.width, outside.depth),
-    bounds: boundsOf([...ply, ...timbers, ...clampBars].map((part) => part.rect)),
+    bounds: boundsOf([...ply, ...timbers, ...clampBars]),
   };
 }

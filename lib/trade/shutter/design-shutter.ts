@@ -9,7 +9,8 @@ import type { ClampAnswer } from "#lib/trade/engineering/clamps/clamp-layout.ts"
 import type { ClampSides } from "#lib/trade/engineering/clamps/clamp-capacity.ts";
 import { clampChecks, reactionAllowed } from "#lib/trade/engineering/clamps/clamp-strength.ts";
 import type { ClampCheck } from "#lib/trade/engineering/clamps/clamp-strength.ts";
-import { countBound, latticeSums } from "#lib/trade/engineering/clamps/count-bound.ts";
+import { beamBound, countBound, latticeSums } from "#lib/trade/engineering/clamps/count-bound.ts";
+import type { LoadSums } from "#lib/trade/engineering/clamps/load-sums.ts";
 import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts";
 import { pressureEnvelope } from "#lib/trade/engineering/pressure-envelope.ts";
 import { refusal } from "#lib/trade/engineering/working.ts";
@@ -17,14 +18,14 @@ import type { Refusal } from "#lib/trade/engineering/working.ts";
 import { boxPlan, isAcross, laid, outsideBacking } from "./box-plan.ts";
 import type { Side } from "./box-plan.ts";
 import { cuttingList } from "./cutting-list.ts";
-import { faceElevation } from "./elevations.ts";
+import { clampBarsUp, faceElevation } from "./elevations.ts";
 import { pairChecks, sizePair } from "./face-strength.ts";
 import type { PairStrength } from "./face-strength.ts";
 import { CAUTIONS, quantities } from "./form-set.ts";
 import type { ClampLayout, FormSet, ShutterInput, ShutterRefusal, ShutterRefusalKind } from "./form-set.ts";
 import { layOutPanel } from "./panels.ts";
-import { FACES, faultIn } from "./shutter-rule.ts";
-import type { ClampKind, FaceName } from "./shutter-rule.ts";
+import { FACES, faultIn, outOfBounds } from "./shutter-rule.ts";
+import type { ClampKind } from "./shutter-rule.ts";
 import { boxWarnings, boxWorking } from "./box-notes.ts";
 
 const SMALLEST_SIDE = 100;
@@ -34,6 +35,8 @@ const TALLEST_FORM = 12_000;
 const EXTRA_TIMBERS = 4;
 
 type Answer<T> = Result<T, ShutterRefusal>;
+/** What stays the same while timbers and clamps are chosen. */
+type Job = { readonly section: Side; readonly input: ShutterInput; readonly envelope: PressureEnvelope; readonly timber: TimberCapacity; readonly kinds: readonly ClampKind[]; readonly sums: LoadSums };
 type Strengths = { readonly across: PairStrength; readonly along: PairStrength };
 export type Clamped = { readonly kind: ClampKind; readonly clamp: readonly ClampCheck[]; readonly answer: ClampAnswer };
 
@@ -41,12 +44,12 @@ const refuse = (kind: ShutterRefusalKind, input: ShutterInput, why: Refusal): { 
   fail({ kind, ...why, quantities: input.formHeight > 0 ? quantities(input.section, input.formHeight) : null });
 
 function invalid(section: Side, input: ShutterInput): Refusal | null {
-  const bounds: readonly (readonly [string, number, number, number])[] = [
+  const size = outOfBounds([
     ["column width (mm)", section.width, SMALLEST_SIDE, LARGEST_SIDE],
     ["column depth (mm)", section.depth, SMALLEST_SIDE, LARGEST_SIDE],
     ["form height (mm)", input.formHeight, 300, TALLEST_FORM],
-  ];
-  const fault = bounds.map(([limit, given, least, most]) => (given >= least && given <= most ? null : { limit, given, allowed: `${least} to ${most}` })).find((found) => found !== null) ?? faultIn(input.rule);
+  ]);
+  const fault = size ?? faultIn(input.rule);
   return fault === null ? null : refusal({ ...fault, source: "input", message: "Correct the column or the shutter rule." });
 }
 
@@ -68,20 +71,23 @@ export function designShutter(input: ShutterInput): Answer<FormSet> {
   if (!timber.ok) return refuse("invalid-input", input, timber.failure);
   const kinds = fittingKinds(section, input);
   if (!kinds.ok) return refuse("no-clamp-fits", input, kinds.failure);
-  return settle(section, input, envelope.value, timber.value, kinds.value);
+  const sums = latticeSums({ envelope: envelope.value, formHeight: input.formHeight, spacing: rule.clampSpacing });
+  return settle({ section, input, envelope: envelope.value, timber: timber.value, kinds: kinds.value, sums });
 }
 
+/** The lighter first, then by name, so that the same input always gives the same answer. */
 function fittingKinds(section: Side, input: ShutterInput): Result<readonly ClampKind[], Refusal> {
   const { width, depth } = outsideBacking(section, input.rule);
   const fits = (kind: ClampKind) => Math.min(width, depth) >= kind.minSize && Math.max(width, depth) <= kind.maxSize && kind.sideCapacity > 0;
-  const kinds = input.clampKinds.filter(fits);
+  const kinds = input.clampKinds.filter(fits).sort((a, b) => a.weight - b.weight || naturalOrder(a.id, b.id));
   if (kinds.length > 0) return ok(kinds);
   const ranges = input.clampKinds.map((kind) => `${kind.name} ${kind.minSize} to ${kind.maxSize} mm`).join(", ");
   return fail(refusal({ limit: "size over the backing timbers (mm)", given: `${width} × ${depth}`, allowed: ranges === "" ? "no clamp kinds are kept" : ranges, source: "Sizes as the hirer states them", message: "No clamp reaches over both directions. Add a clamp kind, or lay the timbers the other way." }));
 }
 
 /** Adds a timber to the pair whose timbers work hardest until some clamp kind gives a layout. */
-function settle(section: Side, input: ShutterInput, envelope: PressureEnvelope, timber: TimberCapacity, kinds: readonly ClampKind[]): Answer<FormSet> {
+function settle(job: Job): Answer<FormSet> {
+  const { section, input, envelope } = job;
   let least = { across: 2, along: 2 };
   let lastFailure: Refusal | null = null;
   for (let extra = 0; extra <= EXTRA_TIMBERS; extra += 1) {
@@ -91,8 +97,8 @@ function settle(section: Side, input: ShutterInput, envelope: PressureEnvelope, 
     if (tooLittle !== null) return lastFailure === null ? refuse("ply-span", input, tooLittle.failure) : refuse("no-clamp-layout", input, lastFailure);
     if (!across.ok || !along.ok) break;
     const strengths = { across: across.value, along: along.value };
-    const clamped = bestKind(section, input, envelope, timber, kinds, strengths);
-    if (clamped.ok) return ok(assemble(section, input, envelope, timber, strengths, clamped.value));
+    const clamped = bestKind(job, strengths);
+    if (clamped.ok) return ok(assemble(job, strengths, clamped.value));
     lastFailure = clamped.failure;
     const more = across.value.share >= along.value.share ? "across" : "along";
     least = { across: across.value.timberCount, along: along.value.timberCount };
@@ -101,21 +107,21 @@ function settle(section: Side, input: ShutterInput, envelope: PressureEnvelope, 
   return refuse("no-clamp-layout", input, lastFailure ?? refusal({ limit: "clamp kinds", given: 0, allowed: "at least one", source: "input", message: "No clamp kind was tried." }));
 }
 
-/** Fewest clamps, then the lighter, then by name, so that the same input always gives the same answer. */
-function bestKind(section: Side, input: ShutterInput, envelope: PressureEnvelope, timber: TimberCapacity, kinds: readonly ClampKind[], strengths: Strengths): Result<Clamped, Refusal> {
+/** Fewest clamps, then the first kind that does with them. */
+function bestKind({ section, input, envelope, timber, kinds, sums }: Job, strengths: Strengths): Result<Clamped, Refusal> {
   let best: Clamped | null = null;
   let failure: Refusal | null = null;
   const sides = clampSides(section, input.rule);
   const given = { envelope, formHeight: input.formHeight, share: m(Math.max(strengths.across.share, strengths.along.share)), backing: timber, loadFactor: 1, deflectionRatio: input.rule.deflectionRatio, spacing: input.rule.clampSpacing };
-  const sums = latticeSums(given);
-  for (const kind of [...kinds].sort((a, b) => a.weight - b.weight || naturalOrder(a.id, b.id))) {
+  const bearing = beamBound(given, sums);
+  for (const kind of kinds) {
     const clamp = clampChecks(kind, sides);
     if (!clamp.ok) {
       failure = clamp.failure;
       continue;
     }
     const task = { ...given, clampLimit: reactionAllowed(clamp.value) };
-    const bound = countBound(task, sums);
+    const bound = countBound(task, bearing);
     if (best !== null && bound.least >= best.answer.heights.length) continue;
     const answer = clampLayout(task, DESIGN_EFFORT, bound);
     if (!answer.ok) failure = answer.failure;
@@ -134,13 +140,14 @@ function clampSides(section: Side, rule: ShutterInput["rule"]): ClampSides {
 function clampsOf(clamped: Clamped, strengths: Strengths): ClampLayout {
   const { heights, demands, lowerBound } = clamped.answer;
   const provenFewest = heights.length === lowerBound;
-  const reaction = (index: number) => demands.reactions[index] ?? 0;
-  const force = (index: number, side: number) => kN(reaction(index) * side);
   const allowed = reactionAllowed(clamped.clamp);
   return {
     kind: clamped.kind,
     heights,
-    forces: heights.map((height, index) => ({ height, facesAC: force(index, strengths.across.side), facesBD: force(index, strengths.along.side), utilisation: reaction(index) / allowed })),
+    forces: heights.map((height, index) => {
+      const reaction = demands.reactions[index] ?? 0;
+      return { height, facesAC: kN(reaction * strengths.across.side), facesBD: kN(reaction * strengths.along.side), utilisation: reaction / allowed };
+    }),
     lowerBound,
     provenFewest,
     reason: provenFewest
@@ -149,13 +156,13 @@ function clampsOf(clamped: Clamped, strengths: Strengths): ClampLayout {
   };
 }
 
-function assemble(section: Side, input: ShutterInput, envelope: PressureEnvelope, timber: TimberCapacity, strengths: Strengths, clamped: Clamped): FormSet {
+function assemble({ section, input, envelope, timber }: Job, strengths: Strengths, clamped: Clamped): FormSet {
   const { rule, formHeight } = input;
   const { kind, answer } = clamped;
-  const counts = countsOf(strengths);
-  const layouts = FACES.map((face) => layOutPanel(section, rule, formHeight, face, counts[face]));
+  const layouts = FACES.map((face) => layOutPanel(section, rule, formHeight, face, (isAcross(face) ? strengths.across : strengths.along).timberCount));
   const pourHeight = input.pour.pourHeight ?? formHeight;
   const panels = layouts.map((layout) => layout.panel);
+  const bars = clampBarsUp(kind, answer.heights);
   const checks = [strengths.across, strengths.along].flatMap((pair) => pairChecks(pair, rule, timber, answer.demands, clamped));
   return {
     section: { shape: "rectangular", width: section.width, depth: section.depth },
@@ -170,15 +177,10 @@ function assemble(section: Side, input: ShutterInput, envelope: PressureEnvelope
     checks,
     quantities: quantities(input.section, formHeight),
     weight: kg(panels.reduce((sum, panel) => sum + panel.weight, 0)),
-    plan: boxPlan(section, rule, counts, kind),
-    elevations: layouts.map((layout) => faceElevation(layout, rule, kind, answer.heights, pourHeight)),
+    plan: boxPlan(section, rule, layouts, kind),
+    elevations: layouts.map((layout) => faceElevation(layout, rule, bars, pourHeight)),
     warnings: boxWarnings(input, layouts, kind, checks, pourHeight),
     cautions: CAUTIONS,
     working: boxWorking(rule, envelope, timber, strengths, clamped, panels),
   };
-}
-
-function countsOf(strengths: Strengths): Readonly<Record<FaceName, number>> {
-  const count = (face: FaceName) => (isAcross(face) ? strengths.across : strengths.along).timberCount;
-  return { A: count("A"), B: count("B"), C: count("C"), D: count("D") };
 }

@@ -10,28 +10,35 @@ const turn = (face: FaceName): 1 | -1 => (face === "A" || face === "D" ? -1 : 1)
 const upright = (face: FaceName, from: number, to: number, foot: number, height: number): Rect =>
   rect(turn(face) === 1 ? from : -to, foot, to - from, height);
 
-function plyRects(layout: PanelLayout): Rect[] {
-  const rects: Rect[] = [];
+function plyRects({ panel: { face }, ply, rows, strips }: PanelLayout): { rect: Rect }[] {
+  const pieces: { rect: Rect }[] = [];
   let foot = 0;
-  for (const row of layout.rows) {
-    let from = layout.ply.from;
-    for (const strip of layout.strips) {
-      rects.push(upright(layout.panel.face, from, from + strip, foot, row));
+  for (const row of rows) {
+    let from = ply.from;
+    for (const strip of strips) {
+      pieces.push({ rect: upright(face, from, from + strip, foot, row) });
       from += strip;
     }
     foot += row;
   }
-  return rects;
+  return pieces;
 }
 
 function cleatRects(layout: PanelLayout, rule: ShutterRule): FaceElevation["cleats"] {
   const { breadth } = laid(rule.backing);
-  const bays = layout.centres.slice(1).map((centre, index) => ({ from: (layout.centres[index] ?? 0) + breadth / 2, to: centre - breadth / 2 }));
-  return layout.cleatRows.flatMap(({ role, at }) => bays.map((bay) => ({ role, rect: upright(layout.panel.face, bay.from, bay.to, at - breadth / 2, breadth) })));
+  const { centres, cleatRows, cleatLength, panel } = layout;
+  const left = centres.slice(0, -1).map((centre) => centre + breadth / 2);
+  return cleatRows.flatMap(({ role, at }) => left.map((from) => ({ role, rect: upright(panel.face, from, from + cleatLength, at - breadth / 2, breadth) })));
 }
 
+type Bars = FaceElevation["clamps"];
+
+/** The clamp bars as every face shows them. */
+export const clampBarsUp = (kind: ClampKind, heights: readonly Millimetres[]): Bars =>
+  heights.map((at) => ({ height: at, rect: rect(-kind.barLength / 2, at - kind.barThickness / 2, kind.barLength, kind.barThickness) }));
+
 /** One face from outside, drawn by the same panel that is cut. */
-export function faceElevation(layout: PanelLayout, rule: ShutterRule, kind: ClampKind, heights: readonly Millimetres[], pourHeight: Millimetres): FaceElevation {
+export function faceElevation(layout: PanelLayout, rule: ShutterRule, clamps: Bars, pourHeight: Millimetres): FaceElevation {
   const { face, height } = layout.panel;
   const { breadth } = laid(rule.backing);
   const ply = plyRects(layout);
@@ -39,14 +46,13 @@ export function faceElevation(layout: PanelLayout, rule: ShutterRule, kind: Clam
     role: roleOf(index, layout.centres.length),
     rect: upright(face, centre - breadth / 2, centre + breadth / 2, 0, height),
   }));
-  const clamps = heights.map((at) => ({ height: at, rect: rect(-kind.barLength / 2, at - kind.barThickness / 2, kind.barLength, kind.barThickness) }));
   return {
     face,
-    ply,
+    ply: ply.map((piece) => piece.rect),
     timbers,
     cleats: cleatRects(layout, rule),
     clamps,
     concreteTop: pourHeight,
-    bounds: boundsOf([...ply, ...timbers.map((timber) => timber.rect), ...clamps.map((clamp) => clamp.rect)]),
+    bounds: boundsOf([...ply, ...timbers, ...clamps]),
   };
 }

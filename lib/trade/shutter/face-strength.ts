@@ -63,23 +63,24 @@ function tooClose(pair: FacePair, run: number, breadth: number, last: SheathingA
   });
 }
 
+function checkOf(faces: FacePair, element: CheckElement, what: CheckKind, demand: number, capacity: number, unit: string, at: number, source: string): Check {
+  return { element, what, faces, demand, capacity, unit, utilisation: demand / capacity, at: mm(at), source };
+}
+
 /** What the layout asks of one pair of faces, against what each part can carry. */
 export function pairChecks(strength: PairStrength, rule: ShutterRule, timber: TimberCapacity, demands: ClampDemands, clamped: { readonly kind: ClampKind; readonly clamp: readonly ClampCheck[] }): readonly Check[] {
   const { pair, share, board } = strength;
-  const check = (element: CheckElement, what: CheckKind, demand: number, capacity: number, unit: string, at: number, source: string): Check => ({
-    element, what, faces: pair, demand, capacity, unit, utilisation: demand / capacity, at: mm(at), source,
-  });
   const { moment, shear, deflectionOverSpan: bend, largestReaction } = demands;
   const source = board.working.source;
   return [
-    check("ply", "bending", board.moment, rule.ply.momentCapacity, "kN.m/m", 0, source),
-    check("ply", "shear", board.shear, rule.ply.shearCapacity, "kN/m", 0, source),
-    check("ply", "deflection", board.deflection * 1000, board.allowedDeflection * 1000, "mm", 0, source),
-    check("backing", "bending", moment.value * share, timber.moment, "kN.m", moment.at, BACKING_SOURCE),
-    check("backing", "shear", shear.value * share, timber.shear, "kN", shear.at, BACKING_SOURCE),
-    check("backing", "deflection", (1000 * bend.value * share) / timber.stiffness, 1000 / rule.deflectionRatio, "mm/m", bend.at, BACKING_SOURCE),
+    checkOf(pair, "ply", "bending", board.moment, rule.ply.momentCapacity, "kN.m/m", 0, source),
+    checkOf(pair, "ply", "shear", board.shear, rule.ply.shearCapacity, "kN/m", 0, source),
+    checkOf(pair, "ply", "deflection", board.deflection * 1000, board.allowedDeflection * 1000, "mm", 0, source),
+    checkOf(pair, "backing", "bending", moment.value * share, timber.moment, "kN.m", moment.at, BACKING_SOURCE),
+    checkOf(pair, "backing", "shear", shear.value * share, timber.shear, "kN", shear.at, BACKING_SOURCE),
+    checkOf(pair, "backing", "deflection", (1000 * bend.value * share) / timber.stiffness, 1000 / rule.deflectionRatio, "mm/m", bend.at, BACKING_SOURCE),
     ...clamped.clamp
       .filter((one) => (one.side === "across") === (pair === "A-C"))
-      .map((one) => check(one.part, one.part === "arm" ? "bending" : "force", largestReaction.value * one.perReaction, one.capacity, one.unit, largestReaction.at, one.part === "clamp" ? clamped.kind.source : `${CLAMP_SOURCE}; ${clamped.kind.source}`)),
+      .map((one) => checkOf(pair, one.part, one.part === "arm" ? "bending" : "force", largestReaction.value * one.perReaction, one.capacity, one.unit, largestReaction.at, one.part === "clamp" ? clamped.kind.source : `${CLAMP_SOURCE}; ${clamped.kind.source}`)),
   ];
 }

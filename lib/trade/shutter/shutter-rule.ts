@@ -81,11 +81,20 @@ export type ClampKind = ClampCapacity & {
 
 export type RuleFault = { readonly limit: string; readonly given: number; readonly allowed: string };
 
+/** Stands for "anything over 0" as a least value. */
+const OVER_ZERO = Number.MIN_VALUE;
+
+/** The first number that lies outside its bounds (name, given, least, most), if there is one. */
+export function outOfBounds(bounds: readonly (readonly [string, number, number, number])[]): RuleFault | null {
+  for (const [limit, given, least, most] of bounds)
+    if (!(given >= least && given <= most)) return { limit, given, allowed: least === OVER_ZERO ? `over 0, up to ${most}` : `${least} to ${most}` };
+  return null;
+}
+
 /** The first number of a rule that makes no sense, if there is one. */
 export function faultIn(rule: ShutterRule): RuleFault | null {
   const { ply, backing, clampSpacing: spacing } = rule;
-  const over = Number.MIN_VALUE;
-  const bounds: readonly (readonly [string, number, number, number])[] = [
+  return outOfBounds([
     ["ply thickness (mm)", ply.thickness, 6, 50],
     ["ply sheet length (mm)", ply.sheetLength, 600, 6000],
     ["ply sheet width (mm)", ply.sheetWidth, 300, 3000],
@@ -96,13 +105,10 @@ export function faultIn(rule: ShutterRule): RuleFault | null {
     ["fillet leg (mm)", rule.filletLeg ?? 10, 5, 60],
     ["deflection ratio", rule.deflectionRatio, 50, 2000],
     ["clamp module (mm)", spacing.module, 1, 300],
-    ["first clamp, lowest (mm)", spacing.firstMin, over, spacing.firstMax],
+    ["first clamp, lowest (mm)", spacing.firstMin, OVER_ZERO, spacing.firstMax],
     ["first clamp, highest (mm)", spacing.firstMax, spacing.module, 1000],
-    ["top clamp from the top (mm)", spacing.topMax, over, 2000],
+    ["top clamp from the top (mm)", spacing.topMax, OVER_ZERO, 2000],
     ["smallest clamp gap (mm)", spacing.smallestGap, Math.max(50, spacing.module), spacing.largestGap],
     ["largest clamp gap (mm)", spacing.largestGap, spacing.module, 3000],
-  ];
-  for (const [limit, given, least, most] of bounds)
-    if (!(given >= least && given <= most)) return { limit, given, allowed: least === over ? `over 0, up to ${most}` : `${least} to ${most}` };
-  return null;
+  ]);
 }

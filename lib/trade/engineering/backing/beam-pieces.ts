@@ -3,93 +3,97 @@ import type { KilonewtonsPerMetre, Metres } from "#lib/kernel/units.ts";
 /** Load along the beam: straight lines between corners, nothing outside them. Two corners at one place are a step. */
 export type LoadCorner = { readonly at: Metres; readonly load: KilonewtonsPerMetre };
 
-/** A part of the beam with its load summed up: total, moment about its start, fixed-end moments (sagging positive). */
-export type Stretch = { from: number; to: number; load: number; firstMoment: number; fixedStart: number; fixedEnd: number };
+/** Between two cuts, under one straight line of load. */
+export type Piece = { readonly start: number; readonly length: number; readonly load: number; readonly rise: number };
 
-/** The beam cut wherever a support or a load corner stands, so that within a piece the load is one straight line. */
-export type Pieces = {
-  readonly count: number;
-  readonly start: Float64Array;
-  readonly length: Float64Array;
-  readonly load: Float64Array;
-  readonly rise: Float64Array;
-  readonly stretch: (from: number, to: number) => Stretch;
-};
+/** A part of the beam and its pieces, `first` up to but without `past`, with its load summed up: total, moment about its start, fixed-end moments (sagging positive). */
+export type Stretch = { readonly from: number; readonly to: number; readonly first: number; readonly past: number; readonly load: number; readonly firstMoment: number; readonly fixedStart: number; readonly fixedEnd: number };
 
 const GAUSS_PLACES = [0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)] as const;
 const GAUSS_WEIGHTS = [5 / 18, 8 / 18, 5 / 18] as const;
 const DUST = 1e-12;
 
+/** Supports and corners merged, both being in order, between the ends of the beam. */
 function cutsOf(length: number, supports: readonly number[], corners: readonly LoadCorner[]): number[] {
-  const cuts = [0, length, ...supports];
-  for (const corner of corners) if (corner.at > 0 && corner.at < length) cuts.push(corner.at);
-  return cuts.sort((a, b) => a - b);
+  const cuts = [0];
+  let corner = 0;
+  for (let support = 0; support <= supports.length; support += 1) {
+    const next = supports[support] ?? length;
+    for (let at = corners[corner]?.at; at !== undefined && at < next; at = corners[corner]?.at) {
+      if (at > 0) cuts.push(at);
+      corner += 1;
+    }
+    cuts.push(next);
+  }
+  return cuts;
 }
 
 /** Load at both ends of a piece that no corner divides. */
-function loadOver(corners: readonly LoadCorner[], from: number, to: number): readonly [number, number] {
+function pieceBetween(corners: readonly LoadCorner[], from: number, to: number): Piece {
   const middle = (from + to) / 2;
   for (let index = 1; index < corners.length; index += 1) {
     const a = corners[index - 1];
     const b = corners[index];
     if (a === undefined || b === undefined || !(a.at <= middle && middle < b.at)) continue;
     const rise = (b.load - a.load) / (b.at - a.at);
-    return [a.load + rise * (from - a.at), a.load + rise * (to - a.at)];
+    return { start: from, length: to - from, load: a.load + rise * (from - a.at), rise };
   }
-  return [0, 0];
+  return { start: from, length: to - from, load: 0, rise: 0 };
 }
 
 /**
- * The beam cut into pieces under one straight line of load each.
+ * The beam cut wherever a support or a load corner stands, so that within a piece the load is one straight line.
  *
- * Formula: cuts at both ends, at every support and at every load corner; a stretch adds up w, w x and the fixed-end moments -w x (L - x)^2 / L^2 and
- *   -w x^2 (L - x) / L^2 by three Gauss places to a piece, which is exact for straight loads.
+ * Formula: cuts at both ends, at every support and at every load corner; load at a place by the straight line between its corners, 0 outside them.
  * Parameters: length [m], over 0; supports [m] and corners (place [m], load [kN/m]), ascending.
- * Result: pieces with start and length [m], load at the start [kN/m] and its rise [kN/m2]; stretches with load [kN] and moments [kN.m].
+ * Result: pieces with start and length [m], load at the start [kN/m] and its rise [kN/m2].
  * Limits: none here; the order of supports and corners is held by `continuousBeam`. Pieces under 1e-12 m are dropped.
- * Example: 2 m under 5 kN/m all over, supports at both ends: one piece, 10 kN, fixed-end moments -5 x 2^2 / 12 = -1.667 kN.m.
- * Source: fixed-end moments and Gauss integration, elastic beam theory.
+ * Example: 2 m under 5 kN/m all over, supports at 0, 0.8 and 2 m: two pieces, 0.8 and 1.2 m long, 5 kN/m and no rise.
+ * Source: geometry of the load line (equations of equilibrium).
  */
-export function layOutPieces(length: number, supports: readonly number[], corners: readonly LoadCorner[]): Pieces {
+export function layOutPieces(length: number, supports: readonly number[], corners: readonly LoadCorner[]): readonly Piece[] {
   const cuts = cutsOf(length, supports, corners);
-  const most = cuts.length;
-  const pieces = { start: new Float64Array(most), length: new Float64Array(most), load: new Float64Array(most), rise: new Float64Array(most) };
-  let count = 0;
+  const pieces: Piece[] = [];
   for (let index = 1; index < cuts.length; index += 1) {
     const from = cuts[index - 1] ?? 0;
     const to = cuts[index] ?? 0;
-    if (to - from <= DUST) continue;
-    const [a, b] = loadOver(corners, from, to);
-    pieces.start[count] = from;
-    pieces.length[count] = to - from;
-    pieces.load[count] = a;
-    pieces.rise[count] = (b - a) / (to - from);
-    count += 1;
+    if (to - from > DUST) pieces.push(pieceBetween(corners, from, to));
   }
-  const whole = { count, ...pieces };
-  return { ...whole, stretch: (from, to) => sumStretch(whole, from, to) };
+  return pieces;
 }
 
-function sumStretch(pieces: Omit<Pieces, "stretch">, from: number, to: number): Stretch {
-  const sum: Stretch = { from, to, load: 0, firstMoment: 0, fixedStart: 0, fixedEnd: 0 };
+/**
+ * The load of a stretch between two cuts, summed up.
+ *
+ * Formula: w, w x and the fixed-end moments -w x (L - x)^2 / L^2 and -w x^2 (L - x) / L^2 by three Gauss places to a piece, which is exact for
+ *   straight loads.
+ * Parameters: pieces; from and to [m], cuts of the beam; first [-], where to begin to look for the first piece.
+ * Result: which pieces, load [kN], moment about the start and fixed-end moments [kN.m].
+ * Limits: none here; a stretch of no length has no pieces and no load.
+ * Example: 2 m under 5 kN/m all over: 10 kN, fixed-end moments -5 x 2^2 / 12 = -1.667 kN.m.
+ * Source: fixed-end moments and Gauss integration, elastic beam theory.
+ */
+export function sumStretch(pieces: readonly Piece[], from: number, to: number, first: number): Stretch {
   const span = to - from;
-  for (let index = 0; index < pieces.count; index += 1) {
-    const start = pieces.start[index] ?? 0;
-    const length = pieces.length[index] ?? 0;
-    if (start < from - DUST) continue;
-    if (start + length > to + DUST) break;
+  let load = 0;
+  let firstMoment = 0;
+  let fixedStart = 0;
+  let fixedEnd = 0;
+  let past = first;
+  for (let piece = pieces[past]; piece !== undefined && piece.start + piece.length <= to + DUST; piece = pieces[past]) {
+    past += 1;
     for (let point = 0; point < 3; point += 1) {
-      const s = (GAUSS_PLACES[point] ?? 0) * length;
-      const force = (GAUSS_WEIGHTS[point] ?? 0) * length * ((pieces.load[index] ?? 0) + (pieces.rise[index] ?? 0) * s);
-      const x = start + s - from;
+      const s = (GAUSS_PLACES[point] ?? 0) * piece.length;
+      const force = (GAUSS_WEIGHTS[point] ?? 0) * piece.length * (piece.load + piece.rise * s);
+      const x = piece.start + s - from;
       const rest = span - x;
-      sum.load += force;
-      sum.firstMoment += force * x;
-      sum.fixedStart -= (force * x * rest * rest) / (span * span);
-      sum.fixedEnd -= (force * x * x * rest) / (span * span);
+      load += force;
+      firstMoment += force * x;
+      fixedStart -= (force * x * rest * rest) / (span * span);
+      fixedEnd -= (force * x * x * rest) / (span * span);
     }
   }
-  return sum;
+  return { from, to, first, past, load, firstMoment, fixedStart, fixedEnd };
 }
 
 export type Marched = {
@@ -110,28 +114,25 @@ const dropIn = (s: number, y: number, t: number, m: number, v: number, w: number
  * clamp layout.
  *
  * Formula: M = m + v s - w s^2 / 2 - k s^3 / 6; EI slope and EI drop its first and second integrals; drop upwards.
- * Parameters: pieces; from and to [m]; at `from`: moment m [kN.m], sagging positive, shear v [kN], slope times EI [kN.m2], drop times EI [kN.m3].
+ * Parameters: pieces; stretch of them [m]; at its start: moment m [kN.m], sagging positive, shear v [kN], slope times EI [kN.m2], drop times EI [kN.m3].
  * Result: slope times EI [kN.m2] and drop times EI [kN.m3] at the end; largest moment [kN.m] without its sign, its place [m], largest drop times EI [kN.m3].
  * Limits: none here; the stretch must begin and end at cuts, which is held by `continuousBeam`. The largest drop is that of eight samples to a piece,
  *   moved onto the nearby zero of the slope.
  * Example: 1.6 m under 5 kN/m from a simple support, v = 4 kN: largest moment 5 x 1.6^2 / 8 = 1.6 kN.m at 0.8 m.
  * Source: integration of the load, elastic beam theory.
  */
-export function march(pieces: Pieces, from: number, to: number, moment: number, shear: number, slope: number, drop: number): Marched {
+export function march(pieces: readonly Piece[], stretch: Stretch, moment: number, shear: number, slope: number, drop: number): Marched {
   let m = moment;
   let v = shear;
   let t = slope;
   let y = drop;
   let largestMoment = Math.abs(m);
-  let largestMomentAt = from;
+  let largestMomentAt = stretch.from;
   let largestDrop = Math.abs(y);
-  for (let index = 0; index < pieces.count; index += 1) {
-    const start = pieces.start[index] ?? 0;
-    const length = pieces.length[index] ?? 0;
-    if (start < from - DUST) continue;
-    if (start + length > to + DUST) break;
-    const w = pieces.load[index] ?? 0;
-    const k = pieces.rise[index] ?? 0;
+  for (let index = stretch.first; index < stretch.past; index += 1) {
+    const piece = pieces[index];
+    if (piece === undefined) break;
+    const { start, length, load: w, rise: k } = piece;
     const place = peakPlace(length, m, v, w, k);
     const peak = Math.abs(momentIn(place, m, v, w, k));
     if (peak > largestMoment) {
@@ -146,6 +147,33 @@ export function march(pieces: Pieces, from: number, to: number, moment: number, 
     largestDrop = Math.max(largestDrop, Math.abs(y));
   }
   return { slope: t, drop: y, largestMoment, largestMomentAt, largestDrop };
+}
+
+/**
+ * Slope and drop that a free end's load alone brings over a stretch, beginning level.
+ *
+ * Formula: first and second integrals of M = - int w (x - s) ds from the start on; drop upwards.
+ * Parameters: pieces; stretch of them [m].
+ * Result: slope times EI [kN.m2] and drop times EI [kN.m3] at the end of the stretch.
+ * Limits: none here.
+ * Example: 1 m under 6 kN/m: slope -6 x 1^3 / 6 = -1 kN.m2, drop -6 x 1^4 / 24 = -0.25 kN.m3.
+ * Source: integration of the load, elastic beam theory.
+ */
+export function bentFromRest(pieces: readonly Piece[], stretch: Stretch): { readonly slope: number; readonly drop: number } {
+  let m = 0;
+  let v = 0;
+  let t = 0;
+  let y = 0;
+  for (let index = stretch.first; index < stretch.past; index += 1) {
+    const piece = pieces[index];
+    if (piece === undefined) break;
+    const { length, load: w, rise: k } = piece;
+    y = dropIn(length, y, t, m, v, w, k);
+    t = slopeIn(length, t, m, v, w, k);
+    m = momentIn(length, m, v, w, k);
+    v -= length * (w + (length * k) / 2);
+  }
+  return { slope: t, drop: y };
 }
 
 /** Where |M| is largest after the piece's start: its end, or a zero of the shear V − w s − k s2 / 2. */

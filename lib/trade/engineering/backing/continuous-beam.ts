@@ -1,9 +1,9 @@
-import { kN } from "#lib/kernel/units.ts";
+import { kN, kN_m } from "#lib/kernel/units.ts";
 import type { KilonewtonMetres, Kilonewtons, Metres } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
-import { layOutPieces, march } from "./beam-pieces.ts";
-import type { LoadCorner, Marched, Pieces, Stretch } from "./beam-pieces.ts";
+import { bentFromRest, layOutPieces, march, sumStretch } from "./beam-pieces.ts";
+import type { LoadCorner, Marched, Piece, Stretch } from "./beam-pieces.ts";
 import type { KilonewtonSquareMetres } from "../engineering-units.ts";
 import { refusal } from "../working.ts";
 import type { Refusal } from "../working.ts";
@@ -41,9 +41,10 @@ export type BeamAnswer = {
   readonly stretches: readonly BeamStretch[];
 };
 
+const refuse = (limit: string, given: number, allowed: string): Refusal => refusal({ limit, given, allowed, source: SOURCE, message: "The beam cannot be solved." });
+
 function invalid(beam: BeamInput): Refusal | null {
   const { length, supports, load, stiffness } = beam;
-  const refuse = (limit: string, given: number, allowed: string) => refusal({ limit, given, allowed, source: SOURCE, message: "The beam cannot be solved." });
   if (supports.length < 2) return refuse("supports of a beam", supports.length, "two or more");
   if (!(stiffness > 0)) return refuse("stiffness (kN.m2)", stiffness, "over 0");
   for (let index = 0, last = -1e-12; index < supports.length; index += 1) {
@@ -57,10 +58,10 @@ function invalid(beam: BeamInput): Refusal | null {
 }
 
 /** Slopes (times EI) at the supports: one tridiagonal system, since a support neither sinks nor lifts. */
-function solveSlopes(spans: readonly Stretch[], startMoment: number, endMoment: number): Float64Array {
+function solveSlopes(spans: readonly Stretch[], startMoment: number, endMoment: number): readonly number[] {
   const count = spans.length + 1;
-  const diagonal = new Float64Array(count);
-  const right = new Float64Array(count);
+  const diagonal = new Array<number>(count).fill(0);
+  const right = new Array<number>(count).fill(0);
   for (let index = 0; index < spans.length; index += 1) {
     const span = spans[index];
     if (span === undefined) continue;
@@ -106,50 +107,86 @@ export function continuousBeam(beam: BeamInput): Result<BeamAnswer, Refusal> {
   return wrong === null ? ok(solveBeam(beam)) : fail(wrong);
 }
 
-function solveBeam(beam: BeamInput): BeamAnswer {
-  const { length, supports, stiffness } = beam;
-  const pieces = layOutPieces(length, supports, beam.load);
+/**
+ * Reactions alone of a continuous beam: what `continuousBeam` answers, without going along its spans.
+ *
+ * Formula: as of `continuousBeam`.
+ * Parameters: as of `continuousBeam`.
+ * Result: reactions [kN].
+ * Limits: as of `continuousBeam`.
+ * Example: two spans of 1.3 m under 7 kN/m: 3.4125, 11.375, 3.4125 kN.
+ * Source: slope-deflection equations (stiffness method), elastic beam theory.
+ */
+export function beamReactions(beam: BeamInput): Result<readonly Kilonewtons[], Refusal> {
+  const wrong = invalid(beam);
+  return wrong === null ? ok(carry(beam).reactions) : fail(wrong);
+}
+
+type Carried = {
+  readonly pieces: readonly Piece[];
+  readonly start: Stretch;
+  readonly spans: readonly Stretch[];
+  readonly end: Stretch;
+  readonly slopes: readonly number[];
+  readonly moments: readonly KilonewtonMetres[];
+  /** Just above the lower support of each span. */
+  readonly shears: readonly number[];
+  readonly reactions: readonly Kilonewtons[];
+};
+
+function carry({ length, supports, load }: BeamInput): Carried {
+  const pieces = layOutPieces(length, supports, load);
   const first = supports[0] ?? 0;
-  const last = supports[supports.length - 1] ?? length;
-  const start = pieces.stretch(0, first);
-  const end = pieces.stretch(last, length);
-  const spans = supports.slice(1).map((to, index) => pieces.stretch(supports[index] ?? 0, to));
+  const start = sumStretch(pieces, 0, first, 0);
+  const spans: Stretch[] = [];
+  let piece = start.past;
+  for (let index = 1; index < supports.length; index += 1) {
+    const span = sumStretch(pieces, supports[index - 1] ?? 0, supports[index] ?? 0, piece);
+    piece = span.past;
+    spans.push(span);
+  }
+  const end = sumStretch(pieces, supports[supports.length - 1] ?? length, length, piece);
   const startMoment = -(start.load * first - start.firstMoment);
   const endMoment = -end.firstMoment;
   const slopes = solveSlopes(spans, startMoment, endMoment);
-  const moments = new Array<number>(supports.length);
-  moments[0] = startMoment;
-  spans.forEach((span, index) => {
+  const moments = [kN_m(startMoment)];
+  const shears: number[] = [];
+  const reactions: Kilonewtons[] = [];
+  let below = start.load;
+  for (let index = 0; index < spans.length; index += 1) {
+    const span = spans[index];
+    if (span === undefined) break;
     const l = span.to - span.from;
-    moments[index + 1] = (2 * (slopes[index] ?? 0) + 4 * (slopes[index + 1] ?? 0)) / l + span.fixedEnd;
-  });
-  moments[supports.length - 1] = endMoment;
-  const reactions = new Float64Array(supports.length);
-  const stretches: BeamStretch[] = [];
-  if (first > 0) stretches.push(startOverhang(pieces, start, slopes[0] ?? 0, stiffness));
-  reactions[0] = start.load;
-  spans.forEach((span, index) => {
-    const l = span.to - span.from;
-    const fromMoment = moments[index] ?? 0;
-    const shear = ((moments[index + 1] ?? 0) - fromMoment + span.load * l - span.firstMoment) / l;
-    reactions[index] = (reactions[index] ?? 0) + shear;
-    reactions[index + 1] = span.load - shear;
-    const state = march(pieces, span.from, span.to, fromMoment, shear, slopes[index] ?? 0, 0);
-    stretches.push(toStretch(span, false, state, shear, span.load - shear, stiffness));
-  });
-  reactions[supports.length - 1] = (reactions[supports.length - 1] ?? 0) + end.load;
-  if (last < length) {
-    const state = march(pieces, last, length, endMoment, end.load, slopes[supports.length - 1] ?? 0, 0);
-    stretches.push(toStretch(end, true, state, end.load, 0, stiffness));
+    const moment = index === spans.length - 1 ? endMoment : (2 * (slopes[index] ?? 0) + 4 * (slopes[index + 1] ?? 0)) / l + span.fixedEnd;
+    const shear = (moment - (moments[index] ?? 0) + span.load * l - span.firstMoment) / l;
+    moments.push(kN_m(moment));
+    shears.push(shear);
+    reactions.push(kN(below + shear));
+    below = span.load - shear;
   }
-  return { reactions: Array.from(reactions, kN), supportMoments: moments as KilonewtonMetres[], stretches };
+  reactions.push(kN(below + end.load));
+  return { pieces, start, spans, end, slopes, moments, shears, reactions };
 }
 
-/** A free start has unknown slope and drop: march once from zero, then put it back onto the support. */
-function startOverhang(pieces: Pieces, start: Stretch, slope: number, stiffness: number): BeamStretch {
-  const trial = march(pieces, 0, start.to, 0, 0, 0, 0);
-  const freeSlope = slope - trial.slope;
-  const state = march(pieces, 0, start.to, 0, 0, freeSlope, -(trial.drop + freeSlope * start.to));
+function solveBeam(beam: BeamInput): BeamAnswer {
+  const { stiffness } = beam;
+  const { pieces, start, spans, end, slopes, moments, shears, reactions } = carry(beam);
+  const stretches: BeamStretch[] = [];
+  if (start.to > 0) stretches.push(startOverhang(pieces, start, slopes[0] ?? 0, stiffness));
+  for (let index = 0; index < spans.length; index += 1) {
+    const span = spans[index];
+    const shear = shears[index] ?? 0;
+    if (span !== undefined) stretches.push(toStretch(span, false, march(pieces, span, moments[index] ?? 0, shear, slopes[index] ?? 0, 0), shear, span.load - shear, stiffness));
+  }
+  if (end.from < beam.length) stretches.push(toStretch(end, true, march(pieces, end, moments[spans.length] ?? 0, end.load, slopes[spans.length] ?? 0, 0), end.load, 0, stiffness));
+  return { reactions, supportMoments: moments, stretches };
+}
+
+/** A free start has unknown slope and drop: let it bend from rest, then put it back onto the support. */
+function startOverhang(pieces: readonly Piece[], start: Stretch, slope: number, stiffness: number): BeamStretch {
+  const rest = bentFromRest(pieces, start);
+  const freeSlope = slope - rest.slope;
+  const state = march(pieces, start, 0, 0, freeSlope, -(rest.drop + freeSlope * start.to));
   return toStretch(start, true, state, 0, start.load, stiffness);
 }
 

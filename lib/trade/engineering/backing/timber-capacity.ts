@@ -2,7 +2,7 @@ import type { KilonewtonMetres, Kilonewtons, KilonewtonsPerMetre, Metres, Millim
 import { kN, kN_m, kN_per_m, m } from "#lib/kernel/units.ts";
 import { fail, ok } from "#lib/kernel/result.ts";
 import type { Result } from "#lib/kernel/result.ts";
-import { continuousBeam } from "./continuous-beam.ts";
+import { beamReactions } from "./continuous-beam.ts";
 import { kN_m2 } from "../engineering-units.ts";
 import type { KilonewtonSquareMetres } from "../engineering-units.ts";
 import { refusal } from "../working.ts";
@@ -63,12 +63,11 @@ export function widestTimberShare(timbers: readonly Metres[], loaded: Metres): R
   const half = loaded / 2;
   const reach = Math.max(half, ...timbers.map(Math.abs));
   const unit: KilonewtonsPerMetre = kN_per_m(1);
-  const answer = continuousBeam({
+  const answer = beamReactions({
     length: m(2 * reach),
     supports: timbers.map((at) => m(at + reach)),
     load: [{ at: m(reach - half), load: unit }, { at: m(reach + half), load: unit }],
     stiffness: kN_m2(1),
   });
-  if (!answer.ok) return answer;
-  return ok(m(Math.max(...answer.value.reactions)));
+  return answer.ok ? ok(m(Math.max(...answer.value))) : answer;
 }

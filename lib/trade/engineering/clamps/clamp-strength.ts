@@ -8,6 +8,7 @@ import type { ClampCapacity, ClampSides } from "./clamp-capacity.ts";
 
 export const CLAMP_SOURCE = "Arm as a simple beam between its wedges (statics); Peurifoy and Oberlender, Formwork for Concrete Structures, 4th ed. (2010), p. 339 for the yoke loaded all along";
 const DATA = "Capacities as the hirer states them";
+const refuse = (limit: string, given: number, allowed: string): { ok: false; failure: Refusal } => fail(refusal({ limit, given, allowed, source: DATA, message: "Ask the hirer for the clamp's data." }));
 
 /**
  * Moment in a clamp's arm between its wedges.
@@ -45,7 +46,6 @@ export const cornerPull = (force: Kilonewtons, other: Kilonewtons): { readonly p
  */
 export function sideForceAllowed(capacity: ClampCapacity, wedgeSpan: Millimetres): Result<Kilonewtons, Refusal> {
   const lines = capacity.capacityBySpan ?? [];
-  const refuse = (limit: string, given: number, allowed: string) => fail(refusal({ limit, given, allowed, source: DATA, message: "Ask the hirer for the clamp's data." }));
   if (!(capacity.sideCapacity > 0)) return refuse("clamp capacity (kN)", capacity.sideCapacity, "over 0");
   if (lines.length === 0) return ok(capacity.sideCapacity);
   const reaching = lines.filter((line) => line.span >= wedgeSpan).map((line) => ({ ...line }));

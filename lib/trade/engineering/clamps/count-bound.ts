@@ -1,5 +1,5 @@
-import { limitsOf } from "./layout-task.ts";
-import type { LayoutLimits, SpacedTask } from "./layout-task.ts";
+import { beamLimitsOf, limitsOf } from "./layout-task.ts";
+import type { BeamLimits, LayoutLimits, SpacedTask } from "./layout-task.ts";
 import { loadSums } from "./load-sums.ts";
 import type { LoadSums } from "./load-sums.ts";
 
@@ -18,28 +18,40 @@ export type Lattice = {
 export const LOOSE = 1 + 1e-7;
 const NO_COUNT = 10_000;
 
-export type CountBound = {
+type Beam = {
   readonly lattice: Lattice;
-  readonly limits: LayoutLimits;
+  readonly limits: BeamLimits;
   readonly sums: LoadSums;
   /** Of the backing timber, away from the ply [m]. */
   readonly depth: number;
-  /** Widest gap above each step that a span could bear at its kindest. */
-  readonly widest: Int32Array;
-  /** Further clamps that each step needs at least to reach the top, seen gap by gap. */
-  readonly need: Int32Array;
-  /** Load that the clamps under a step hold at least, if a clamp stands on it. */
-  readonly below: Float64Array;
-  readonly least: number;
 };
-type Ground = Pick<CountBound, "lattice" | "limits" | "sums" | "depth">;
 
-function latticeOf(task: Pick<SpacedTask, "formHeight" | "spacing">): Lattice {
-  const { module, firstMin, firstMax, topMax, smallestGap, largestGap } = task.spacing;
-  const up = (height: number) => Math.ceil(height / module - 1e-9);
-  const down = (height: number) => Math.floor(height / module + 1e-9);
-  const top = down(task.formHeight);
-  return { module, firstFrom: up(firstMin), firstTo: Math.min(top, down(firstMax)), topFrom: Math.max(0, up(task.formHeight - topMax)), top, gapFrom: Math.max(1, up(smallestGap)), gapTo: down(largestGap) };
+/** What the backing allows whichever clamp holds it. */
+export type BeamBound = Beam & {
+  /** Widest gap above each step that a span could bear at its kindest. */
+  readonly widest: readonly number[];
+  /** Further clamps that each step needs at least to reach the top, seen gap by gap. */
+  readonly need: readonly number[];
+  /** Load that the clamps under a step hold at least, if a clamp stands on it. */
+  readonly below: readonly number[];
+};
+export type CountBound = BeamBound & { readonly limits: LayoutLimits; readonly least: number };
+
+const stepsUp = (height: number, module: number): number => Math.ceil(height / module - 1e-9);
+const stepsDown = (height: number, module: number): number => Math.floor(height / module + 1e-9);
+
+function latticeOf({ formHeight, spacing }: Pick<SpacedTask, "formHeight" | "spacing">): Lattice {
+  const { module, firstMin, firstMax, topMax, smallestGap, largestGap } = spacing;
+  const top = stepsDown(formHeight, module);
+  return {
+    module,
+    firstFrom: stepsUp(firstMin, module),
+    firstTo: Math.min(top, stepsDown(firstMax, module)),
+    topFrom: Math.max(0, stepsUp(formHeight - topMax, module)),
+    top,
+    gapFrom: Math.max(1, stepsUp(smallestGap, module)),
+    gapTo: stepsDown(largestGap, module),
+  };
 }
 
 /**
@@ -67,7 +79,7 @@ function simpleMoment({ at, s0, s1 }: LoadSums, a: number, b: number, c: number)
 }
 
 /** Could a span stand, whatever its neighbours do? End moments relieve its middle by the limit at most; its shears share the load evenly at best. */
-function mayStand({ sums, limits, depth }: Ground, a: number, b: number): boolean {
+function mayStand({ sums, limits, depth }: Beam, a: number, b: number): boolean {
   const middle = (a + b) >> 1;
   if (middle > a && simpleMoment(sums, a, b, middle) > 2 * limits.moment * LOOSE) return false;
   const relief = Math.min(depth, ((sums.at[b] ?? 0) - (sums.at[a] ?? 0)) / 2);
@@ -76,15 +88,16 @@ function mayStand({ sums, limits, depth }: Ground, a: number, b: number): boolea
 }
 
 /** What a lower start could not bridge a higher one may: the reach never falls going up, so one pass from the foot finds it everywhere. */
-function widestGaps(ground: Ground): Int32Array {
-  const { top } = ground.lattice;
-  const widest = new Int32Array(top + 1);
+function widestGaps(beam: Beam): number[] {
+  const { top } = beam.lattice;
+  const widest: number[] = [];
   let reach = 1;
   for (let step = 0; step < top; step += 1) {
     reach = Math.max(reach, step + 1);
-    while (reach < top && mayStand(ground, step, reach + 1)) reach += 1;
-    widest[step] = reach - step;
+    while (reach < top && mayStand(beam, step, reach + 1)) reach += 1;
+    widest.push(reach - step);
   }
+  widest.push(0);
   return widest;
 }
 
@@ -94,34 +107,58 @@ function widestGaps(ground: Ground): Int32Array {
  * less the load in between, so up to the place x0 where that is used up the moment falls by int p (c - s) ds at least; it can fall by 2 M at
  * most, so x0 is not under c - h, and S is the load below x0. The shear limit bounds D as well.
  */
-function heldBelow({ lattice, limits, sums, depth }: Ground): Float64Array {
+function heldBelow({ lattice, limits, sums, depth }: Beam): number[] {
   const { at, pressure, s0, s1 } = sums;
-  const held = new Float64Array(lattice.top + 1);
-  const most = 2 * limits.moment * LOOSE;
+  const held: number[] = [];
+  const fall = 2 * limits.moment * LOOSE;
+  let most = 0;
   let x = 0;
   for (let c = 0; c <= lattice.top; c += 1) {
     const here = at[c] ?? 0;
     const below = s0[c] ?? 0;
-    while (x < c && here * (below - (s0[x] ?? 0)) - ((s1[c] ?? 0) - (s1[x] ?? 0)) > most) x += 1;
+    while (x < c && here * (below - (s0[x] ?? 0)) - ((s1[c] ?? 0) - (s1[x] ?? 0)) > fall) x += 1;
     const bySheared = below - limits.shear * LOOSE - (pressure[c] ?? 0) * depth;
-    held[c] = Math.max(held[c - 1] ?? 0, bySheared, s0[Math.max(0, x - 1)] ?? 0);
+    most = Math.max(most, bySheared, s0[Math.max(0, x - 1)] ?? 0);
+    held.push(most);
   }
   return held;
 }
 
+/**
+ * What the backing timbers alone allow between clamps: the part of a bound that is the same for every clamp tried on them.
+ *
+ * Formula: see `mayStand` for the widest gaps, from the top down the fewest of them that reach it, and `heldBelow`.
+ * Parameters: task with spacing [mm], capacities [kN.m], [kN] and share [m]; sums of its own lattice.
+ * Result: widest gap and least further clamps above each step of the module [-], load held at least below it [kN/m].
+ * Limits: a bound only: the conditions are necessary, not enough.
+ * Example: a timber to spare, gaps up to 700 mm on a module of 100 mm, form of 2 m with its top clamp anywhere over 1.7 m: from 200 mm three more.
+ * Source: statics of a continuous beam (equations of equilibrium).
+ */
+export function beamBound(task: Omit<SpacedTask, "clampLimit">, sums: LoadSums = latticeSums(task)): BeamBound {
+  const lattice = latticeOf(task);
+  const beam = { lattice, limits: beamLimitsOf(task), sums, depth: task.backing.depth };
+  const widest = widestGaps(beam);
+  const need = new Array<number>(lattice.top + 1).fill(0);
+  for (let step = lattice.top; step >= 0; step -= 1) {
+    const reach = Math.min(lattice.top, step + Math.min(widest[step] ?? 0, lattice.gapTo));
+    need[step] = step >= lattice.topFrom ? 0 : reach <= step ? NO_COUNT : 1 + (need[reach] ?? 0);
+  }
+  return { ...beam, widest, need, below: heldBelow(beam) };
+}
+
 /** Furthest step of each next clamp: within a gap that may stand, and with no more load held below it than the clamps there can take. */
-function leastCount({ lattice, limits, sums, widest, need, below }: Omit<CountBound, "least">): number {
+function leastCount({ lattice, sums, widest, need, below }: BeamBound, reaction: number): number {
   const whole = sums.s0[lattice.top] ?? 0;
   let furthest = lattice.firstTo;
   let count = 1;
   while (furthest < lattice.topFrom) {
     let next = Math.min(lattice.top, furthest + Math.min(widest[furthest] ?? 0, lattice.gapTo));
-    while (next > furthest && (below[next] ?? 0) > count * limits.reaction * LOOSE) next -= 1;
+    while (next > furthest && (below[next] ?? 0) > count * reaction) next -= 1;
     if (next <= furthest) return NO_COUNT;
     furthest = next;
     count += 1;
   }
-  return Math.max(2, count, 1 + (need[lattice.firstTo] ?? 0), Math.ceil(whole / (limits.reaction * LOOSE) - 1e-9));
+  return Math.max(2, count, 1 + (need[lattice.firstTo] ?? 0), Math.ceil(whole / reaction - 1e-9));
 }
 
 /**
@@ -135,15 +172,7 @@ function leastCount({ lattice, limits, sums, widest, need, below }: Omit<CountBo
  * Example: 30 kPa all over 3 m, clamps of 25 kN/m: the whole load of 90 kN/m asks for four at least.
  * Source: statics of a continuous beam (equations of equilibrium).
  */
-export function countBound(task: SpacedTask, sums: LoadSums = latticeSums(task)): CountBound {
-  const lattice = latticeOf(task);
-  const ground = { lattice, limits: limitsOf(task), sums, depth: task.backing.depth };
-  const widest = widestGaps(ground);
-  const need = new Int32Array(lattice.top + 1);
-  for (let step = lattice.top; step >= 0; step -= 1) {
-    const reach = Math.min(lattice.top, step + Math.min(widest[step] ?? 0, lattice.gapTo));
-    need[step] = step >= lattice.topFrom ? 0 : reach <= step ? NO_COUNT : 1 + (need[reach] ?? 0);
-  }
-  const bound = { ...ground, widest, need, below: heldBelow(ground) };
-  return { ...bound, least: leastCount(bound) };
+export function countBound(task: SpacedTask, bound: BeamBound = beamBound(task)): CountBound {
+  const limits = limitsOf(task);
+  return { ...bound, limits, least: leastCount(bound, limits.reaction * LOOSE) };
 }

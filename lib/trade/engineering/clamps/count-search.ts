@@ -16,7 +16,7 @@ type Walk = {
   readonly leaf: Leaf;
   readonly steps: number[];
   /** Load held at least by a clamp and those below it, by how many may still follow. */
-  readonly floors: Float64Array;
+  readonly floors: readonly number[];
   readonly moment: number;
   readonly shear: number;
   readonly reaction: number;
@@ -33,7 +33,7 @@ function narrow(walk: Walk, c0: number, c1: number, limit: number): void {
 }
 
 /** The load left over by a clamp and those below must be within reach of the clamps that may follow, wherever those can stand. */
-function loadFloors({ lattice, widest, below, limits, sums }: CountBound, count: number): Float64Array {
+function loadFloors({ lattice, widest, below, limits, sums }: CountBound, count: number): number[] {
   const under: number[] = [];
   for (let step = lattice.topFrom; under.length < count; ) {
     under.push(below[step] ?? 0);
@@ -42,7 +42,7 @@ function loadFloors({ lattice, widest, below, limits, sums }: CountBound, count:
     step = next;
   }
   const whole = sums.s0[lattice.top] ?? 0;
-  return Float64Array.from({ length: count + 1 }, (_, left) => under.slice(0, left).reduce((most, load, over) => Math.max(most, load - (left - 1 - over) * limits.reaction * LOOSE), whole - left * limits.reaction * LOOSE));
+  return Array.from({ length: count + 1 }, (_, left) => under.slice(0, left).reduce((most, load, over) => Math.max(most, load - (left - 1 - over) * limits.reaction * LOOSE), whole - left * limits.reaction * LOOSE));
 }
 
 /** Sets the next holding clamp on step b; false when no u is left. The slope-deflection equations of one span carry every line on. */

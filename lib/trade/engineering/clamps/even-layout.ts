@@ -35,9 +35,10 @@ const upToModule = (height: number, module: number): number => Math.ceil(height 
 
 /**
  * Goes up the form by the furthest gap the rule allows at `scale`. Pressure never rises with height, so a higher start reaches at
- * least as high: going furthest each time gives the fewest clamps under the rule. Null where a gap would be under the smallest.
+ * least as high: going furthest each time gives the fewest clamps under the rule. Null where a gap would be under the smallest, or more than
+ * `most` clamps are needed.
  */
-function walk(task: SpacedTask, rule: GapRule, scale: number): number[] | null {
+function walk(task: SpacedTask, rule: GapRule, scale: number, most: number): number[] | null {
   const { module, firstMin, firstMax, topMax, smallestGap, largestGap } = task.spacing;
   const topFrom = Math.max(0, task.formHeight - topMax);
   const highest = onModule(task.formHeight, module);
@@ -49,7 +50,7 @@ function walk(task: SpacedTask, rule: GapRule, scale: number): number[] | null {
     const pressure = pressureAt(task.envelope, mm(at));
     const reach = onModule(at + (pressure > 0 ? Math.min(largestGap, scale * rule(pressure)) : largestGap), module);
     const lowestNext = upToModule(at + smallestGap, module);
-    if (reach < lowestNext || lowestNext > highest) return null;
+    if (heights.length === most || reach < lowestNext || lowestNext > highest) return null;
     at = reach >= topFrom ? Math.min(highest, Math.max(lowestNext, upToModule(topFrom, module))) : reach;
     heights.push(at);
   }
@@ -72,8 +73,8 @@ export function evenLayout(task: SpacedTask, rule: GapRule, count: number): read
   let best: number[] | null = null;
   for (let halving = 0; halving < HALVINGS; halving += 1) {
     const middle = (loose + tight) / 2;
-    const heights = walk(task, rule, middle);
-    if (heights !== null && heights.length <= count) {
+    const heights = walk(task, rule, middle, count);
+    if (heights !== null) {
       best = heights;
       loose = middle;
     } else tight = middle;

@@ -19,24 +19,36 @@ export type LayoutTask = {
 export type SpacedTask = LayoutTask & { readonly spacing: ClampSpacing };
 
 /** What the demands per metre of face may reach: [kN.m/m, kN/m, - for EI = 1, kN/m]. */
-export type LayoutLimits = { readonly moment: number; readonly shear: number; readonly bend: number; readonly reaction: number };
+export type BeamLimits = { readonly moment: number; readonly shear: number; readonly bend: number };
+export type LayoutLimits = BeamLimits & { readonly reaction: number };
 
 /**
- * Limits of a layout, brought to one metre of face width under the load as it is.
+ * Limits of the backing timbers, brought to one metre of face width under the load as it is.
  *
- * Formula: moment M / (g b), shear V / (g b), deflection over span EI / (n b), reaction R / g; b the timber's share, g the load factor.
- * Parameters: task with capacities M [kN.m], V [kN], EI [kN.m2], share b [m], clamp limit R [kN/m], load factor g [-], deflection ratio n [-].
- * Result: limits [kN.m/m], [kN/m], [-] for EI = 1, [kN/m].
+ * Formula: moment M / (g b), shear V / (g b), deflection over span EI / (n b); b the timber's share, g the load factor.
+ * Parameters: task with capacities M [kN.m], V [kN], EI [kN.m2], share b [m], load factor g [-], deflection ratio n [-].
+ * Result: limits [kN.m/m], [kN/m], [-] for EI = 1.
  * Limits: each part over 0; held by the callers.
  * Example: M = 0.4 kN.m, b = 0.25 m, g = 1.5: 1.0667 kN.m/m.
  * Source: proportion (equations of linear elastic theory).
  */
-export const limitsOf = ({ backing, share, loadFactor, deflectionRatio, clampLimit }: LayoutTask): LayoutLimits => ({
+export const beamLimitsOf = ({ backing, share, loadFactor, deflectionRatio }: Omit<LayoutTask, "clampLimit">): BeamLimits => ({
   moment: backing.moment / (share * loadFactor),
   shear: backing.shear / (share * loadFactor),
   bend: backing.stiffness / (share * deflectionRatio),
-  reaction: clampLimit / loadFactor,
 });
+
+/**
+ * Limits of a layout, brought to one metre of face width under the load as it is.
+ *
+ * Formula: those of `beamLimitsOf`, and reaction R / g; g the load factor.
+ * Parameters: task as of `beamLimitsOf`, with clamp limit R [kN/m].
+ * Result: limits [kN.m/m], [kN/m], [-] for EI = 1, [kN/m].
+ * Limits: each part over 0; held by the callers.
+ * Example: R = 60 kN/m, g = 1.5: 40 kN/m.
+ * Source: proportion (equations of linear elastic theory).
+ */
+export const limitsOf = (task: LayoutTask): LayoutLimits => ({ ...beamLimitsOf(task), reaction: task.clampLimit / task.loadFactor });
 
 /**
  * Use of a layout: the largest demand over its limit.

@@ -27,20 +27,28 @@ export function loadSums(envelope: PressureEnvelope, step: number, count: number
   const a = slope * pourHeight;
   const whole = (k: number) => ((limit - a) * bend ** (k + 1)) / (k + 1) + (slope * bend ** (k + 2)) / (k + 2);
   const [b0, b1, b2, b3] = [whole(0), whole(1), whole(2), whole(3)];
-  const sums = { at: new Float64Array(count), pressure: new Float64Array(count), s0: new Float64Array(count), s1: new Float64Array(count), s2: new Float64Array(count), s3: new Float64Array(count) };
+  // One buffer: six of their own would cost more than the sums.
+  const buffer = new ArrayBuffer(6 * 8 * count);
+  const at = new Float64Array(buffer, 0, count);
+  const pressure = new Float64Array(buffer, 8 * count, count);
+  const s0 = new Float64Array(buffer, 16 * count, count);
+  const s1 = new Float64Array(buffer, 24 * count, count);
+  const s2 = new Float64Array(buffer, 32 * count, count);
+  const s3 = new Float64Array(buffer, 40 * count, count);
   for (let index = 0; index < count; index += 1) {
     const place = index * step;
     const x = Math.min(place, pourHeight);
     const x2 = x * x;
     const straight = x <= bend;
-    const [c, d] = straight ? [limit, 0] : [a, slope];
+    const c = straight ? limit : a;
+    const d = straight ? 0 : slope;
     const on = straight ? 0 : 1;
-    sums.at[index] = place;
-    sums.pressure[index] = place >= pourHeight ? 0 : Math.min(limit, a - slope * place);
-    sums.s0[index] = c * x - (d * x2) / 2 + on * b0;
-    sums.s1[index] = (c * x2) / 2 - (d * x2 * x) / 3 + on * b1;
-    sums.s2[index] = (c * x2 * x) / 3 - (d * x2 * x2) / 4 + on * b2;
-    sums.s3[index] = (c * x2 * x2) / 4 - (d * x2 * x2 * x) / 5 + on * b3;
+    at[index] = place;
+    pressure[index] = place >= pourHeight ? 0 : Math.min(limit, a - slope * place);
+    s0[index] = c * x - (d * x2) / 2 + on * b0;
+    s1[index] = (c * x2) / 2 - (d * x2 * x) / 3 + on * b1;
+    s2[index] = (c * x2 * x) / 3 - (d * x2 * x2) / 4 + on * b2;
+    s3[index] = (c * x2 * x2) / 4 - (d * x2 * x2 * x) / 5 + on * b3;
   }
-  return sums;
+  return { at, pressure, s0, s1, s2, s3 };
 }
