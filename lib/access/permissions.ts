@@ -21,6 +21,7 @@ const HOLDERS = {
   "gear.settle": ["owner", "office"],
   "order.receive": ["owner", "leading hand", "office"],
   "order.record": ["owner", "office"],
+  "reuse.accept": ["owner", "office"],
   "hire.read": ["owner", "leading hand", "office"],
   "hire.count": ["owner", "leading hand", "office"],
   "hire.record": ["owner", "office"],

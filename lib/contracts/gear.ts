@@ -60,6 +60,7 @@ export const panelInput = z.object({ projectId, itemId: id });
 const befell = { projectId, itemId: id, happenedAt: instant };
 export const panelEventInput = z.discriminatedUnion("kind", [
   z.object({ ...befell, kind: z.literal("repaired"), reason: optionalLine(200), amount: minorUnits.default(0) }),
+  z.object({ ...befell, kind: z.literal("damaged"), reason: line(200), amount: z.literal(0).default(0) }),
   z.object({ ...befell, kind: z.literal("turned"), reason: optionalLine(200), amount: z.literal(0).default(0) }),
   z.object({ ...befell, kind: z.literal("demoted"), reason: line(200), amount: z.literal(0).default(0) }),
   z.object({ ...befell, kind: z.literal("scrapped"), reason: line(200), amount: minorUnits.default(0) }),
@@ -68,6 +69,7 @@ export const cutDownInput = z.object({ ...befell, pieces: z.array(z.object(size)
 export const withdrawPanelEventInput = z.object({ projectId, eventId: id, reason: line(200) });
 
 export const FACE_LETTERS = ["A", "B", "C", "D"] as const;
+export type FaceLetter = (typeof FACE_LETTERS)[number];
 export const saveFormSetInput = z.object({
   projectId, setId: id.optional(), name: line(40),
   panels: z.array(z.object({ face: z.enum(FACE_LETTERS), itemId: id })).max(4)

@@ -22,6 +22,42 @@ export const CUTTING_WORDING: Readonly<Record<string, Wording>> = {
     title: "No length is kept for {material}.",
     todo: "Add the lengths it comes in under Set-up, Stock.",
   },
+  "panel-spoken-for": {
+    title: "{panel} is spoken for by {column}, {level}, face {face} ({project}).",
+    todo: "Load the page again: the plan is worked out anew without it. Or withdraw that line there first.",
+  },
+  "face-spoken-for": {
+    title: "{column}, {level}, face {face} has {panel} already, accepted by {by}.",
+    todo: "Load the page again to see what is accepted; withdraw that line first if another panel is to go there.",
+  },
+  "yield-spoken-for": {
+    title: "What comes off {earlier}, face {face}, goes to {column}, {level} already.",
+    todo: "Load the page again: the plan is worked out anew without it.",
+  },
+  "face-wants-nothing": {
+    title: "{column}, face {face}, asks for no panel any more.",
+    todo: "It was cut, got a set or left the schedule meanwhile. Load the page again.",
+  },
+  "earlier-line-not-chosen": {
+    title: "{column}, {level}, face {face} takes what comes off {earlier}, which is not chosen.",
+    todo: "Choose the line of {earlier} too, or leave this one out.",
+  },
+  "panel-serves-no-more": {
+    title: "{panel} cannot serve {column}, {level}, face {face} any more.",
+    todo: "It was scrapped, put aside, lost or taken away meanwhile. Load the page again.",
+  },
+  "panel-back-too-late": {
+    title: "{panel} is not back in time for {column}, {level}, face {face}.",
+    todo: "Days were moved since the plan was made. Load the page again.",
+  },
+  "panel-worn-out": {
+    title: "{panel} has no use left for {column}, {level}, face {face}.",
+    todo: "The pours of a film face are set under Set-up, Stock. Load the page again.",
+  },
+  "panel-too-small": {
+    title: "{panel} does not close {column}, {level}, face {face} any more.",
+    todo: "The column's size or the panel changed since the plan was made. Load the page again.",
+  },
   "planner-busy": {
     title: "{waiting} plans are being worked out already.",
     todo: "Wait a few seconds and load the page again.",

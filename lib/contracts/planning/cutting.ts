@@ -34,7 +34,7 @@ export type CuttingRule = z.output<typeof cuttingRule>;
 
 export const cuttingRuleInput = z.object({ projectId: id, version: z.number().int(), cuttingRule });
 
-/** Form sets to be cut, by the size that names them; null asks for one set for each column of the level. */
+/** Form sets to be cut, by the size that names them; null asks for one set for each column of the level that is not cut. */
 export const cuttingOrderInput = z.object({
   projectId: id,
   levelId: id.optional(),

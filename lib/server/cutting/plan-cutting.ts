@@ -30,7 +30,7 @@ export const getCuttingOrder = projectUseCase("cutting.getCuttingOrder", "projec
   const level = levelId === undefined ? levels.find(({ uncut }) => uncut > 0) ?? levels[0] : levels.find(({ id }) => id === levelId);
   if (!level && levelId !== undefined) return notFound("level");
   const found = setGroups(level ? await listLiftsOn(scope, level.id) : [], rules, await listClampKindRows(scope));
-  const groups = found.groups.map((group) => ({ ...group, sets: sets === null ? group.columns : sets.find(({ size }) => size === group.size)?.count ?? 0 }));
+  const groups = found.groups.map((group) => ({ ...group, sets: sets === null ? group.toCut : sets.find(({ size }) => size === group.size)?.count ?? 0 }));
   const cuttingRule = readCuttingRule(project);
   return ok({ project: projectHead(project), ply: rules.shutterRule.ply, levels, level: level ?? null, groups, leftOut: found.leftOut, cuttingRule, orders: cuttingOrders(groups, cuttingRule) });
 });

@@ -4,15 +4,23 @@ import type { ProjectScope } from "../gate/scope.ts";
 const within = (scope: ProjectScope) => ({ companyId: scope.companyId, projectId: scope.projectId });
 
 /** The columns that stand on a level, or those named, with what their form sets are made to. */
-export const listLiftsOn = (scope: ProjectScope, fromLevelId: string | null, ids: readonly string[] | null = null) =>
-  scope.tx.column.findMany({
+export async function listLiftsOn(scope: ProjectScope, fromLevelId: string | null, ids: readonly string[] | null = null) {
+  const rows = await scope.tx.column.findMany({
     where: { ...within(scope), ...(fromLevelId === null ? {} : { fromLevelId }), ...(ids === null ? {} : { id: { in: [...ids] } }), removedAt: null },
     orderBy: { gridRef: "asc" },
     select: {
       id: true, gridRef: true, shape: true, widthMm: true, depthMm: true, formHeightMm: true, headedBy: true, done: true,
       mark: { select: { name: true } }, fromLevel: true, toLevel: true,
+      gearAssignments: { where: { withdrawnAt: null }, select: { id: true } },
+      reservations: { where: { endedAt: null }, select: { face: true, source: true, itemId: true } },
     },
   });
+  return rows.map(({ gearAssignments, reservations, ...row }) => ({
+    ...row, hasSet: gearAssignments.length > 0,
+    /** Faces that get a panel there is, or one that comes off another column: nothing is cut from sheets for them. */
+    reused: reservations.flatMap(({ face, source, itemId }) => (source === "new" && itemId === null ? [] : [face])),
+  }));
+}
 export type LiftRow = Awaited<ReturnType<typeof listLiftsOn>>[number];
 
 export type LevelCount = { readonly levelId: string; readonly columns: number; readonly uncut: number };

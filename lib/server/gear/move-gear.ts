@@ -6,15 +6,18 @@ import { projectUseCase } from "../gate/use-case.ts";
 import { findMovement, listPlaces, listStandings } from "./ledger/ledger-store.ts";
 import { findReceiptOf } from "./orders/order-store.ts";
 import { postMovements, reverseMovement as mirrorMovement } from "./ledger/post-movements.ts";
+import { settleReserved } from "./reserved/settle-reserved.ts";
 
 /** From one place to another. What is lost or scrapped is said by a count or on the panel, with its price. */
 export const moveGear = projectUseCase("gear.moveGear", "gear.move", moveGearInput, async (scope, { fromId, toId, happenedAt, lines, reason }) => {
   const places = await listPlaces(scope, [fromId, toId]);
   const closed = places.find(({ kind }) => isSource(kind) || kind === "lost" || kind === "scrapped");
   if (closed) return brokenRule("place-not-for-moving", { place: closed.name });
-  return postMovements(scope, [{
+  const posted = await postMovements(scope, [{
     kind: "moved", projectId: scope.projectId, happenedAt, reason, lines: lines.flatMap(({ itemId, quantity }) => transfer(itemId, fromId, toId, quantity)),
   }]);
+  if (posted.ok) await settleReserved(scope);
+  return posted;
 });
 
 /** Scraped, oiled and back in the rack: the lines given, or everything in the bay. */
@@ -35,5 +38,7 @@ export const reverseMovement = projectUseCase("gear.reverseMovement", "gear.move
   if (movement.siteEventId !== null && (TICK_KINDS as readonly string[]).includes(movement.kind)) return brokenRule("movement-follows-tick");
   const receipt = await findReceiptOf(scope, movementId);
   if (receipt) return brokenRule("movement-of-receipt", { docket: receipt.number ?? "", number: receipt.order.number });
-  return mirrorMovement(scope, movementId, reason);
+  const mirrored = await mirrorMovement(scope, movementId, reason);
+  if (mirrored.ok) await settleReserved(scope);
+  return mirrored;
 });

@@ -1,6 +1,6 @@
 /** Integer minor units of one currency. */
 export type PanelCosts = { readonly sheetCost: number; readonly labourCost: number; readonly sundryCost: number };
-export const PANEL_EVENTS = ["repaired", "turned", "cut down", "demoted", "scrapped", "withdrawn"] as const;
+export const PANEL_EVENTS = ["damaged", "repaired", "turned", "cut down", "demoted", "scrapped", "withdrawn"] as const;
 export type PanelEventKind = (typeof PANEL_EVENTS)[number];
 /** `amount`: what a repair cost, or what the panel still brought when it was cut down or scrapped. */
 export type PanelEvent = {
@@ -17,6 +17,8 @@ export type PanelLife = {
   readonly repairs: number;
   readonly turnedAt: string | null;
   readonly demoted: { readonly at: string; readonly reason: string | null } | null;
+  /** Put aside until it is repaired. */
+  readonly damaged: { readonly at: string; readonly reason: string | null } | null;
   readonly ended: { readonly kind: "cut down" | "scrapped"; readonly at: string; readonly reason: string | null } | null;
   readonly cost: number;
   /** Null before the first use. */
@@ -40,11 +42,13 @@ export function panelLife(costs: PanelCosts, events: readonly PanelEvent[], stri
   const end = standing.findLast(({ kind }) => kind === "cut down" || kind === "scrapped");
   const turnedAt = last("turned")?.at ?? null;
   const demoted = last("demoted");
+  const hurt = standing.findLast(({ kind }) => kind === "damaged" || kind === "repaired");
   const cost = costs.sheetCost + costs.labourCost + costs.sundryCost + repairs.reduce((sum, { amount }) => sum + amount, 0) - (end?.amount ?? 0);
   const uses = strippedAt.length;
   return {
     uses, usesOfFace: turnedAt === null ? uses : strippedAt.filter((at) => at > turnedAt).length, repairs: repairs.length, turnedAt,
     demoted: demoted ? { at: demoted.at, reason: demoted.reason } : null,
+    damaged: hurt?.kind === "damaged" ? { at: hurt.at, reason: hurt.reason } : null,
     ended: end ? { kind: end.kind === "cut down" ? "cut down" : "scrapped", at: end.at, reason: end.reason } : null,
     cost, costPerUse: uses === 0 ? null : Math.floor((2 * cost + uses) / (2 * uses)), withdrawn,
   };
@@ -52,7 +56,7 @@ export function panelLife(costs: PanelCosts, events: readonly PanelEvent[], stri
 
 export type PanelFault =
   | { readonly code: "panel-ended"; readonly values: { readonly panel: string; readonly how: string } }
-  | { readonly code: "panel-one-face" | "panel-turned-already" | "panel-demoted-already"; readonly values: { readonly panel: string } }
+  | { readonly code: "panel-one-face" | "panel-turned-already" | "panel-demoted-already" | "panel-damaged-already"; readonly values: { readonly panel: string } }
   | { readonly code: "panel-cut-larger"; readonly values: { readonly panel: string; readonly size: string; readonly piece: string } };
 
 /** What stands against an event in the life of a panel; nothing where null. */
@@ -61,6 +65,7 @@ export function objectionTo(kind: Exclude<PanelEventKind, "withdrawn">, panel: {
   if (life.ended) return { code: "panel-ended", values: { ...values, how: life.ended.kind } };
   if (kind === "turned" && panel.filmFaces < 2) return { code: "panel-one-face", values };
   if (kind === "turned" && life.turnedAt !== null) return { code: "panel-turned-already", values };
+  if (kind === "damaged" && life.damaged !== null) return { code: "panel-damaged-already", values };
   if (kind === "demoted" && life.demoted !== null) return { code: "panel-demoted-already", values };
   return null;
 }

@@ -19,10 +19,11 @@ function addPieces(lines: Line[], part: CuttingPart, material: string, count: nu
   for (const line of lines) {
     if (line.part !== part || line.length !== long || line.width !== wide || line.thickness !== thickness) continue;
     line.count += count;
+    line.countOn = { ...line.countOn, [face]: (line.countOn[face] ?? 0) + count };
     if (!line.faces.includes(face)) line.faces = [...line.faces, face];
     return;
   }
-  lines.push({ part, material, count, length: long, width: wide, thickness, faces: [face] });
+  lines.push({ part, material, count, length: long, width: wide, thickness, faces: [face], countOn: { [face]: count } });
 }
 
 const filletName = (leg: Millimetres): string => `Fillet ${leg} × ${leg} mm`;
@@ -44,6 +45,14 @@ export function cuttingList(layouts: readonly PanelLayout[], rule: ShutterRule, 
       addPieces(lines, role === "base" ? "base-cleat" : "joint-cleat", backing.label, panel.timberCount - 1, cleatLength, backing.width, backing.depth, panel.face);
   }
   const leg = filletLeg(rule);
-  if (leg !== null) lines.push({ part: "fillet", material: filletName(leg), count: 4, length: tenth(formHeight), width: leg, thickness: leg, faces: FACES });
+  if (leg !== null) lines.push({ part: "fillet", material: filletName(leg), count: 4, length: tenth(formHeight), width: leg, thickness: leg, faces: FACES, countOn: { A: 1, B: 1, C: 1, D: 1 } });
   return lines.sort((a, b) => ORDER.indexOf(a.part) - ORDER.indexOf(b.part) || b.length - a.length || b.width - a.width);
+}
+
+/** What is left of a cutting list when only these faces are made: a corner strip for each, the rest as the faces take it. */
+export function forFaces(cutting: readonly CuttingLine[], faces: readonly FaceName[]): readonly CuttingLine[] {
+  return cutting.flatMap((line) => {
+    const count = faces.reduce((sum, face) => sum + (line.countOn[face] ?? 0), 0);
+    return count === 0 ? [] : [{ ...line, count, faces: line.faces.filter((face) => faces.includes(face)) }];
+  });
 }

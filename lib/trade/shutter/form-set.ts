@@ -72,6 +72,8 @@ export type CuttingLine = {
   readonly width: Millimetres;
   readonly thickness: Millimetres;
   readonly faces: readonly FaceName[];
+  /** How many of them each face takes. */
+  readonly countOn: Readonly<Partial<Record<FaceName, number>>>;
 };
 
 export type CheckElement = "ply" | "backing" | "clamp" | "arm" | "wedge";

@@ -22,6 +22,7 @@ import { valueOf } from "#tests/support/builders/value-of.ts";
 import { gearPermissions } from "./gear-permissions.ts";
 import { hirePermissions } from "./hire-permissions.ts";
 import { orderPermissions } from "./order-permissions.ts";
+import { reusePermissions } from "./reuse-permissions.ts";
 import { returnPermissions } from "./return-permissions.ts";
 
 export type Site = { readonly company: Company; readonly project: Project; readonly by: Caller; readonly word: string };
@@ -117,6 +118,7 @@ export const PERMISSIONS: Readonly<Record<string, Row>> = {
   "cutting.changeCuttingRule": ofProject(desk, cuttingRule),
   "cutting.getCuttingOrder": ofProject(all),
   "cutting.getReuseOrder": ofProject(all),
+  ...reusePermissions(ofProject),
 
   "progress.getToday": ofProject(all),
   "progress.readChanges": ofProject(all, () => ({ since: 0 })),

@@ -32,7 +32,7 @@ const GRANTS: Readonly<Record<string, string>> = {
   hire_docket_line: "INSERT SELECT", hire_photo: "INSERT SELECT", hire_invoice: "INSERT SELECT", hire_reversal: "INSERT SELECT",
   return_plan: "INSERT SELECT UPDATE", return_task: "INSERT SELECT UPDATE", calendar_feed: "INSERT SELECT UPDATE",
   gear_panel: "INSERT SELECT", gear_panel_event: "INSERT SELECT", gear_form_set: "INSERT SELECT UPDATE", gear_set_panel: "DELETE INSERT SELECT",
-  gear_count: "INSERT SELECT", gear_count_line: "INSERT SELECT", gear_assignment: "INSERT SELECT", gear_shortfall: "INSERT SELECT",
+  gear_count: "INSERT SELECT", gear_count_line: "INSERT SELECT", gear_assignment: "INSERT SELECT", gear_shortfall: "INSERT SELECT", panel_reservation: "INSERT SELECT",
   gear_material: "INSERT SELECT", buying_rule: "INSERT SELECT UPDATE", material_order: "INSERT SELECT", material_order_line: "INSERT SELECT",
   material_receipt: "INSERT SELECT", material_receipt_line: "INSERT SELECT", material_order_end: "INSERT SELECT",
 };

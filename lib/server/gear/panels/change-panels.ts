@@ -2,25 +2,18 @@ import "server-only";
 import { cutDownInput, makePanelsInput, panelEventInput, withdrawPanelEventInput } from "#lib/contracts/gear.ts";
 import { brokenRule, conflict, notFound, ok, type Result } from "#lib/kernel/result.ts";
 import { transfer } from "#lib/trade/gear/ledger.ts";
-import { objectionTo, objectionToCut, panelLife, shareByArea } from "#lib/trade/gear/panel-life.ts";
+import { objectionTo, panelLife } from "#lib/trade/gear/panel-life.ts";
 import type { ProjectScope } from "../../gate/scope.ts";
 import { projectUseCase } from "../../gate/use-case.ts";
 import { clashOf } from "../../platform/db.ts";
 import { newId } from "../../platform/new-id.ts";
 import { readProject } from "../../projects/store.ts";
-import { projectPlaces } from "../ledger/place-store.ts";
 import { postMovements, reverseMovement } from "../ledger/post-movements.ts";
-import { addPanelEvent, addPanels, findPanelEvent, listPanels, takePanelNumbers, type NewPanel, type PanelRow } from "./panel-store.ts";
+import { bindMade } from "../reserved/bind-made.ts";
+import { settleReserved } from "../reserved/settle-reserved.ts";
+import { cutDown, findPanel, placeOf } from "./cut-down.ts";
+import { addPanelEvent, addPanels, findPanelEvent, takePanelNumbers, type NewPanel, type PanelRow } from "./panel-store.ts";
 
-/** Taken between two pieces by the saw. Common practice, no source. */
-const KERF_MM = 3;
-
-const placeOf = async (scope: ProjectScope, kind: "bought" | "scrapped"): Promise<string> => (await projectPlaces(scope)).find((place) => place.kind === kind)?.id ?? "";
-
-async function findPanel(scope: ProjectScope, itemId: string): Promise<PanelRow | null> {
-  const [panel] = await listPanels(scope, { itemIds: [itemId] });
-  return panel && (panel.placeProjectId === null || panel.placeProjectId === scope.projectId) ? panel : null;
-}
 const lifeOf = (panel: PanelRow) => panelLife(panel, panel.events, panel.strippedAt);
 
 /** Panels cut from sheets: each one an item of its own, at one place. */
@@ -32,10 +25,12 @@ export const makePanels = projectUseCase("gear.makePanels", "gear.move", makePan
   await addPanels(scope, panels);
   const source = await placeOf(scope, "bought");
   const posted = await postMovements(scope, [{ kind: "made", projectId, happenedAt, lines: panels.flatMap(({ itemId }) => transfer(itemId, source, placeId, 1)) }]);
-  return posted.ok ? ok({ panels: panels.map(({ itemId, name }) => ({ itemId, name })) }) : posted;
+  if (!posted.ok) return posted;
+  await bindMade(scope, panels);
+  return ok({ panels: panels.map(({ itemId, name }) => ({ itemId, name })) });
 });
 
-/** Repaired, turned, demoted or scrapped; a scrapped one leaves where it is. */
+/** Found damaged, repaired, turned, demoted or scrapped; a scrapped one leaves where it is. */
 export const recordPanelEvent = projectUseCase("gear.recordPanelEvent", "gear.move", panelEventInput, async (scope, input) => {
   const panel = await findPanel(scope, input.itemId);
   if (!panel) return notFound("panel");
@@ -43,7 +38,9 @@ export const recordPanelEvent = projectUseCase("gear.recordPanelEvent", "gear.mo
   if (objection) return brokenRule(objection.code, objection.values);
   const moved = input.kind === "scrapped" ? await scrap(scope, panel, input.happenedAt, input.reason) : ok([]);
   if (!moved.ok) return moved;
-  return ok(await addPanelEvent(scope, { itemId: panel.itemId, kind: input.kind, happenedAt: input.happenedAt, reason: input.reason, amount: input.amount, movementId: moved.value[0] }));
+  const event = await addPanelEvent(scope, { itemId: panel.itemId, kind: input.kind, happenedAt: input.happenedAt, reason: input.reason, amount: input.amount, movementId: moved.value[0] });
+  await settleReserved(scope);
+  return ok(event);
 });
 
 async function scrap(scope: ProjectScope, panel: PanelRow, happenedAt: string, reason: string): Promise<Result<readonly string[]>> {
@@ -56,21 +53,10 @@ async function scrap(scope: ProjectScope, panel: PanelRow, happenedAt: string, r
 export const cutDownPanel = projectUseCase("gear.cutDownPanel", "gear.move", cutDownInput, async (scope, { itemId, happenedAt, pieces, brought }) => {
   const panel = await findPanel(scope, itemId);
   const [first, ...rest] = pieces;
-  if (!panel || panel.placeId === null || !first) return notFound("panel");
-  const objection = objectionTo("cut down", panel, lifeOf(panel)) ?? objectionToCut(panel, [first, ...rest], KERF_MM);
-  if (objection) return brokenRule(objection.code, objection.values);
-  const [names, shares, source] = [await takePanelNumbers(scope, pieces.length), shareByArea(brought, pieces), await placeOf(scope, "bought")];
-  const cut = pieces.map((piece, index): NewPanel => ({
-    ...piece, itemId: newId(), name: names[index] ?? "", thicknessMm: panel.thicknessMm, filmFaces: panel.filmFaces, sheetBatch: panel.sheetBatch, cutFromId: panel.itemId,
-    madeAt: happenedAt, sheetCost: shares[index] ?? 0, labourCost: 0, sundryCost: 0, currency: panel.currency,
-  }));
-  await addPanels(scope, cut);
-  const here = panel.placeId;
-  const lines = [...transfer(panel.itemId, here, await placeOf(scope, "scrapped"), 1), ...cut.flatMap((piece) => transfer(piece.itemId, source, here, 1))];
-  const posted = await postMovements(scope, [{ kind: "cut down", projectId: scope.projectId, happenedAt, lines }]);
-  if (!posted.ok) return posted;
-  await addPanelEvent(scope, { itemId: panel.itemId, kind: "cut down", happenedAt, reason: `Into ${cut.map(({ name }) => name).join(" and ")}`, amount: brought, movementId: posted.value[0] });
-  return ok({ panels: cut.map(({ itemId: id, name }) => ({ itemId: id, name })) });
+  if (!panel || !first) return notFound("panel");
+  const cut = await cutDown(scope, panel, { pieces: [first, ...rest], brought, happenedAt });
+  if (cut.ok) await settleReserved(scope);
+  return cut;
 });
 
 /** Takes an entry out of a panel's life, and the movement that went with it. */
@@ -84,7 +70,9 @@ export const withdrawPanelEvent = projectUseCase("gear.withdrawPanelEvent", "gea
     if (!reversed.ok) return reversed;
   }
   try {
-    return ok(await addPanelEvent(scope, { itemId: event.itemId, kind: "withdrawn", happenedAt: scope.now, reason, amount: 0, eventId }));
+    const entry = await addPanelEvent(scope, { itemId: event.itemId, kind: "withdrawn", happenedAt: scope.now, reason, amount: 0, eventId });
+    await settleReserved(scope);
+    return ok(entry);
   } catch (error) {
     if (clashOf(error) === "duplicate") return conflict("panel");
     throw error;

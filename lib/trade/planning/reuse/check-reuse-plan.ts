@@ -8,7 +8,7 @@ export function checkReusePlan(order: ReuseOrder, plan: ReusePlan): Breach[] {
   return [
     ...order.demands.flatMap((demand) => differs("served-once", demand.id, plan.uses.filter((use) => use.demandId === demand.id).length, 1)),
     ...takenTwice(plan),
-    ...plan.uses.flatMap((use) => checkUse(order, plan, use)),
+    ...plan.uses.flatMap((use) => checkUse(order, plan.uses, use)),
     ...differs("cost", "plan", plan.cost, plan.uses.reduce((sum, use) => sum + use.cost, 0)),
     ...(plan.bound > plan.cost ? [{ rule: "bound", where: "plan", value: plan.bound, limit: plan.cost }] : []),
   ];
@@ -19,11 +19,12 @@ function takenTwice(plan: ReusePlan): Breach[] {
   return [...new Set(keys)].flatMap((key) => differs("taken-once", key, keys.filter((other) => other === key).length, 1));
 }
 
-function checkUse(order: ReuseOrder, plan: ReusePlan, use: PanelUse): Breach[] {
+/** One line of a plan by itself; `uses` is where its panel was before. */
+export function checkUse(order: ReuseOrder, uses: readonly PanelUse[], use: PanelUse): Breach[] {
   const demand = order.demands.find((candidate) => candidate.id === use.demandId);
   if (!demand) return [{ rule: "known-demand", where: use.demandId, value: 0, limit: 1 }];
   const area = demand.widthMm * demand.heightMm;
-  const limit = usesBefore(order, plan, use);
+  const limit = usesBefore(order, uses, use);
   const worn = limit < 1 ? [{ rule: "uses-left", where: use.demandId, value: 1, limit }] : [];
   if (use.source.kind === "new") return [...worn, ...differs("cost-of-new", use.demandId, use.cost, Math.floor((area * order.newPerM2) / 1e6))];
   const from = sourceOf(order, use);
@@ -51,13 +52,13 @@ function sourceOf(order: ReuseOrder, { source }: PanelUse): ReusePanel | PanelDe
 }
 
 /** Back along the chain to where the panel came from, one use for each link; a chain that bites its tail has none. */
-function usesBefore(order: ReuseOrder, plan: ReusePlan, use: PanelUse): number {
+function usesBefore(order: ReuseOrder, uses: readonly PanelUse[], use: PanelUse): number {
   let at: PanelUse | undefined = use;
-  for (let links = 0; at && links <= plan.uses.length; links += 1) {
+  for (let links = 0; at && links <= uses.length; links += 1) {
     const { source }: PanelUse = at;
     if (source.kind === "new") return (order.newPanelUses ?? Infinity) - links;
     if (source.kind === "panel") return (order.panels.find((panel) => panel.id === source.panelId)?.usesLeft ?? Infinity) - links;
-    at = plan.uses.find((earlier) => earlier.demandId === source.demandId);
+    at = uses.find((earlier) => earlier.demandId === source.demandId);
   }
   return 0;
 }

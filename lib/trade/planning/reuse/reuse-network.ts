@@ -1,11 +1,10 @@
-import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import { fitOf, newCost } from "./reuse-cost.ts";
 import type { PanelDemand, ReuseOrder, ReusePanel } from "./reuse-order.ts";
 
 /**
  * Who can serve whom: rows are demands in order of start, columns the panels there are, then each demand as the later
  * supplier of its panel, then a new panel for each demand. A panel that served a demand comes back with that size, so a
- * chain of uses is a chain of columns.
+ * chain of uses is a chain of columns. What costs the same goes by the order given, so that a plan does not flicker.
  */
 export type ReuseNetwork = {
   readonly order: ReuseOrder;
@@ -16,8 +15,8 @@ export type ReuseNetwork = {
 };
 
 export function reuseNetwork(order: ReuseOrder): ReuseNetwork {
-  const panels = [...order.panels].sort((a, b) => naturalOrder(a.id, b.id));
-  const demands = [...order.demands].sort((a, b) => a.startDay - b.startDay || naturalOrder(a.id, b.id));
+  const { panels } = order;
+  const demands = [...order.demands].sort((a, b) => a.startDay - b.startDay);
   const columns = panels.length + 2 * demands.length;
   const costs = demands.map((demand, row) => {
     const line = new Float64Array(columns).fill(Infinity);

@@ -13,10 +13,10 @@ export function SetsForm({ projectId, levelId, groups, units }: SetsFormProps) {
     <Form action={paths.cutting(projectId)} className="flex flex-col gap-4">
       <input type="hidden" name="level" value={levelId} />
       <div className="grid items-start gap-x-5 gap-y-4 sm:grid-cols-2 lg:grid-cols-4">
-        {groups.map(({ size, marks, widthMm, depthMm, heightMm, columns, sets }) => (
+        {groups.map(({ size, marks, widthMm, depthMm, heightMm, columns, toCut, faces, sets }) => (
           <NumberField
-            key={`${size} ${sets}`} name={`sets.${size}`} label={`Sets of ${marks.join(", ")}`} defaultValue={sets} isRequired minValue={0} maxValue={500} step={1} places={0} size="glove"
-            hint={`${sectionText("rectangle", widthMm, depthMm, units)}, ${quantityText(heightMm, "mm", units)} high; ${columns === 1 ? "1 column" : `${columns} columns`}`}
+            key={`${size} ${sets}`} name={`sets.${size}`} label={`${faces === null ? "Sets" : `Faces ${[...faces].join(", ")}`} of ${marks.join(", ")}`} defaultValue={sets} isRequired minValue={0} maxValue={500} step={1} places={0} size="glove"
+            hint={`${sectionText("rectangle", widthMm, depthMm, units)}, ${quantityText(heightMm, "mm", units)} high; ${columns === 1 ? "1 column" : `${columns} columns`}${toCut < columns ? `, ${toCut} not cut yet` : ""}${faces === null ? "" : "; the other faces use panels again"}`}
           />
         ))}
       </div>
