@@ -54,6 +54,9 @@ export const paths = {
   gearPanels: (projectId: string, setId?: string) => `${project(projectId)}/gear/panels${setId === undefined ? "" : `#${encodeURIComponent(setId)}`}`,
   gearPanel: (projectId: string, itemId: string) => `${project(projectId)}/gear/panels/${encodeURIComponent(itemId)}`,
   gearCount: (projectId: string) => `${project(projectId)}/gear/count`,
+  gearOrders: (projectId: string) => `${project(projectId)}/gear/orders`,
+  gearOrder: (projectId: string, orderId: string, part?: "receive") => `${project(projectId)}/gear/orders/${encodeURIComponent(orderId)}${part ? `/${part}` : ""}`,
+  orderPart: (projectId: string, part: "new" | "buy" | "table", query?: Query) => withQuery(`${project(projectId)}/gear/orders/${part}`, query),
   gather: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear/gather`, query),
   gearLabels: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear/labels`, query),
   /** What the code on a label says; labels hang on site for years, so this address stays as it is. */

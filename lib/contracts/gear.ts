@@ -21,6 +21,12 @@ export const lockCountInput = z.object({
 });
 export const settleCountInput = z.object({ projectId, countId: id, itemId: id, as: z.enum(["accepted", "found"]), reason: line(200) });
 export const gatherInput = z.object({ projectId, columnIds: z.array(id).max(500).optional(), on: day.optional() });
+/** What goes on a truck, or on to the columns it is for. */
+export const gatherLinesInput = z.object({
+  projectId, movementId: id, happenedAt: instant,
+  to: z.discriminatedUnion("what", [z.object({ what: z.literal("truck"), truckId: id }), z.object({ what: z.literal("columns") })]),
+  lines: z.array(z.object({ itemId: id, fromId: id, columnId: id, quantity: pieces })).min(1, "Say what is gathered.").max(500),
+});
 export const gearItemInput = z.object({ projectId, itemId: id });
 export const movementsInput = z.object({ projectId, before: z.number().int().positive().optional() });
 

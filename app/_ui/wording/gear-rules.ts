@@ -14,6 +14,8 @@ export const GEAR_WORDING: Readonly<Record<string, Wording>> = {
   "movement-is-reversal": { title: "This took back another movement.", todo: "Enter the movement anew if it did happen." },
   "movement-reversed-already": { title: "This movement was taken back before.", todo: "Load the page again to see it." },
   "movement-follows-tick": { title: "This followed from a tick on a column.", todo: "Withdraw the tick on the column's page; the gear goes back with it." },
+  "gather-column-stands": { title: "One of these columns stands already.", todo: "Load the list again: its ticks have taken what it needed." },
+  "gathered-stands": { title: "{item} is in use on {column}.", todo: "Withdraw the tick on {column} first, then take this back." },
   "place-not-for-moving": { title: "Gear is not simply moved to or from {place}.", todo: "What is lost or found is settled by a count, what is scrapped on its panel, hired gear by its docket." },
   "panel-ended": { title: "{panel} is {how} already.", todo: "Take another panel; if that entry is wrong, withdraw it on the panel's page." },
   "panel-one-face": { title: "{panel} has film on one face only.", todo: "Repair or demote it instead of turning it." },

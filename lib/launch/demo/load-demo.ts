@@ -13,6 +13,7 @@ import { recordSiteEvents } from "#lib/server/progress/record-site-events.ts";
 import { hireOut } from "./hire/hire-out.ts";
 import { layOutSite, type LaidColumn } from "./lay-out-site.ts";
 import { must } from "./must.ts";
+import { orderPly } from "./order-ply.ts";
 import { planPours } from "./plan-pours.ts";
 import { stockGear } from "./stock-gear.ts";
 import { CLINIC, COMPANY, PASSWORD, PEOPLE, WHARF } from "./scenario.ts";
@@ -47,6 +48,7 @@ export async function loadDemo(databaseUrl: string): Promise<DemoSignIn[]> {
     await hireOut(await enter(PEOPLE[2].email), leadingHand, { projectId: wharf.projectId, timeZone, currency });
     await planPours(caller, { projectId: wharf.projectId, timeZone, workingDays }, wharf.columns.filter(({ level }) => level === "Level 3" || level === "Level 4"));
     await stockGear(caller, wharf);
+    await orderPly(await enter(PEOPLE[2].email), leadingHand, { projectId: wharf.projectId, timeZone });
     await buildHalf(leadingHand, wharf);
     await holdOne(leadingHand, wharf);
     return signIns;

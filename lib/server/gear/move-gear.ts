@@ -5,6 +5,7 @@ import { isSource, TICK_KINDS, transfer } from "#lib/trade/gear/ledger.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { findMovement, listPlaces, listStandings } from "./ledger/ledger-store.ts";
 import { findReceiptOf } from "./orders/order-store.ts";
+import { findStandingOn } from "./ticks/tick-store.ts";
 import { postMovements, reverseMovement as mirrorMovement } from "./ledger/post-movements.ts";
 import { settleReserved } from "./reserved/settle-reserved.ts";
 
@@ -36,6 +37,10 @@ export const reverseMovement = projectUseCase("gear.reverseMovement", "gear.move
   const movement = await findMovement(scope, movementId);
   if (!movement || (movement.projectId !== null && movement.projectId !== scope.projectId)) return notFound("movement");
   if (movement.siteEventId !== null && (TICK_KINDS as readonly string[]).includes(movement.kind)) return brokenRule("movement-follows-tick");
+  if (movement.kind === "gathered") {
+    const standing = await findStandingOn(scope, movement.lines.filter(({ quantity }) => quantity > 0));
+    if (standing) return brokenRule("gathered-stands", standing);
+  }
   const receipt = await findReceiptOf(scope, movementId);
   if (receipt) return brokenRule("movement-of-receipt", { docket: receipt.number ?? "", number: receipt.order.number });
   const mirrored = await mirrorMovement(scope, movementId, reason);

@@ -42,6 +42,15 @@ type Hands = {
 };
 
 /**
+ * Whether the ledger has taken a stage in: it followed, or what was missing is on record. What was stripped before is not
+ * put on again: where all of it had been brought to the column by hand, its stages moved nothing on their way.
+ */
+export function isFollowed({ followed, noted }: Pick<ColumnGear, "followed" | "noted">, kind: TickKind): boolean {
+  const has = (each: TickKind): boolean => followed.some((movement) => movement.kind === each);
+  return has(kind) || noted.includes(kind) || (kind !== "stripped" && has("stripped"));
+}
+
+/**
  * What the ledger has to take in so that it agrees with the ticks: later stages are taken back first, then what newly
  * stands is posted in the order of the site. A tick is never refused here: what is not there becomes a shortfall.
  */
@@ -56,8 +65,7 @@ export function followTicks(columns: readonly ColumnGear[], hands: Hands): Follo
   }
   const due = columns.flatMap((column) => TICK_KINDS.flatMap((kind, order) => {
     const tick = column.reached[kind];
-    const isDone = column.noted.includes(kind) || column.followed.some((movement) => movement.kind === kind);
-    return tick && !isDone ? [{ column, kind, order, ...tick }] : [];
+    return tick && !isFollowed(column, kind) ? [{ column, kind, order, ...tick }] : [];
   }));
   due.sort((left, right) => left.at.localeCompare(right.at) || left.order - right.order || left.column.columnId.localeCompare(right.column.columnId));
   for (const { column, kind, eventId, at } of due) {

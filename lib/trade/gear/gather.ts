@@ -2,6 +2,9 @@ import { WIDTH_TOLERANCE_MM, type FacePanel } from "./set-fit.ts";
 
 export type GatherFor = {
   readonly columnId: string;
+  /** Its own place, once something was brought there, and what lies there: that is gathered already. */
+  readonly placeId: string | null;
+  readonly there: readonly { readonly itemId: string; readonly quantity: number }[];
   /** Panels of the set that is assigned; none where there is no set. */
   readonly panels: readonly string[];
   /** What closes the column when no set is assigned to it. */
@@ -14,8 +17,10 @@ export type StockedPanel = { readonly itemId: string; readonly placeId: string |
 /** What lies where it can be taken from, the first place first. */
 export type Stocked = { readonly itemId: string; readonly placeId: string; readonly quantity: number };
 
+export type ToTake = Stocked & { /** Which column gets how many of them. */ readonly columns: readonly { readonly columnId: string; readonly quantity: number }[] };
+
 export type GatherList = {
-  readonly take: readonly Stocked[];
+  readonly take: readonly ToTake[];
   /** Panels of an assigned set that are not at hand: still on a column, or in another yard. */
   readonly elsewhere: readonly { readonly itemId: string; readonly placeId: string | null }[];
   readonly cutPanels: readonly { readonly widthMm: number; readonly heightMm: number; readonly count: number }[];
@@ -36,36 +41,44 @@ function bestFor(face: FacePanel, panels: readonly StockedPanel[]): StockedPanel
 export function gatherList(columns: readonly GatherFor[], stocked: readonly Stocked[], panels: readonly StockedPanel[]): GatherList {
   const left = stocked.map((line) => ({ ...line }));
   const free = new Map(panels.filter(({ isAtHand, isFree }) => isAtHand && isFree).map((panel) => [panel.itemId, panel]));
-  const [take, short, cut, fillets] = [new Map<string, Stocked>(), new Map<string, number>(), new Map<string, GatherList["cutPanels"][number]>(), new Map<number, number>()];
+  const [take, short, cut, fillets] = [new Map<string, ToTake>(), new Map<string, number>(), new Map<string, GatherList["cutPanels"][number]>(), new Map<number, number>()];
   const elsewhere: GatherList["elsewhere"][number][] = [];
-  const taken = (line: Stocked): void => {
+  const taken = (columnId: string, line: Stocked): void => {
     const key = `${line.placeId} ${line.itemId}`;
-    take.set(key, { ...line, quantity: (take.get(key)?.quantity ?? 0) + line.quantity });
+    const { quantity, columns: before } = take.get(key) ?? { quantity: 0, columns: [] };
+    take.set(key, { ...line, quantity: quantity + line.quantity, columns: [...before, { columnId, quantity: line.quantity }] });
   };
   for (const column of columns) {
+    const brought = new Map(panels.filter(({ placeId, isFree }) => isFree && placeId !== null && placeId === column.placeId).map((panel) => [panel.itemId, panel]));
     for (const itemId of column.panels) {
       const panel = panels.find((each) => each.itemId === itemId);
-      if (panel?.isAtHand && panel.placeId !== null) taken({ itemId, placeId: panel.placeId, quantity: 1 });
+      if (panel && panel.placeId !== null && panel.placeId === column.placeId) continue;
+      if (panel?.isAtHand && panel.placeId !== null) taken(column.columnId, { itemId, placeId: panel.placeId, quantity: 1 });
       else elsewhere.push({ itemId, placeId: panel?.placeId ?? null });
     }
     for (const face of column.panels.length > 0 ? [] : column.faces) {
+      const closing = bestFor(face, [...brought.values()]);
+      if (closing) {
+        brought.delete(closing.itemId);
+        continue;
+      }
       const panel = bestFor(face, [...free.values()]);
       if (panel && panel.placeId !== null) {
         free.delete(panel.itemId);
-        taken({ itemId: panel.itemId, placeId: panel.placeId, quantity: 1 });
+        taken(column.columnId, { itemId: panel.itemId, placeId: panel.placeId, quantity: 1 });
       } else {
         const key = `${face.widthMm} ${face.heightMm}`;
         cut.set(key, { widthMm: face.widthMm, heightMm: face.heightMm, count: (cut.get(key)?.count ?? 0) + 1 });
       }
     }
     for (const { itemId, quantity } of column.clamping) {
-      let missing = quantity;
+      let missing = quantity - (column.there.find((line) => line.itemId === itemId)?.quantity ?? 0);
       for (const line of left) {
-        const pieces = line.itemId === itemId ? Math.min(missing, line.quantity) : 0;
+        const pieces = line.itemId === itemId ? Math.min(Math.max(missing, 0), line.quantity) : 0;
         if (pieces <= 0) continue;
         line.quantity -= pieces;
         missing -= pieces;
-        taken({ itemId, placeId: line.placeId, quantity: pieces });
+        taken(column.columnId, { itemId, placeId: line.placeId, quantity: pieces });
       }
       if (missing > 0) short.set(itemId, (short.get(itemId) ?? 0) + missing);
     }

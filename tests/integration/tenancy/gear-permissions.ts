@@ -50,6 +50,10 @@ export const gearPermissions = (ofProject: OfProject): Readonly<Record<string, R
     return { countId: count.countId, itemId: count.lines[0]?.itemId ?? "", as: "accepted", reason: "Not found" };
   }),
   "gear.gather": ofProject(all, (site) => ({ columnIds: [columnOf(site)] })),
+  "gear.gatherLines": ofProject(all, async (site) => {
+    const stock = await opened(site);
+    return { movementId: anId(), happenedAt: NOON, to: { what: "columns" }, lines: [{ itemId: stock.item("Wedge"), fromId: stock.place("rack"), columnId: columnOf(site), quantity: 3 }] };
+  }),
   "gear.getMovements": ofProject(all),
   "gear.getItem": ofProject(all, async (site) => ({ itemId: (await opened(site)).item("Wedge") })),
   "gear.getPanels": ofProject(all),

@@ -15,6 +15,7 @@ const came = async (site: Site) => {
 
 export const orderPermissions = (ofProject: OfProject): Readonly<Record<string, Row>> => ({
   "gear.getOrders": ofProject(all),
+  "gear.getOrdersDue": ofProject(all),
   "gear.getOrder": ofProject(all, async (site) => ({ orderId: (await ordered(site)).orderId })),
   "gear.getBuyingTask": ofProject(all),
   "gear.saveBuyingRule": ofProject(desk, () => ({ leadDays: 6, makingDays: 2, waste: 800 })),

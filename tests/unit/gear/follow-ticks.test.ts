@@ -51,6 +51,19 @@ describe("a tick", () => {
     expect(["set", "wedge", "p1"].map((item) => hands.balances.at(item, "rack"))).toEqual([12, 18, 0]);
   });
 
+  it("takes only what is missing of what was gathered by hand, and nothing once that is stripped", () => {
+    // 20 of 32 wedges, all 8 sets and one of two panels lie there: 12 wedges and a panel follow.
+    const there = [...transfer("set", "own", "A1", 8), ...transfer("wedge", "own", "A1", 20), ...transfer("p1", "own", "A1", 1)];
+    const hands = handsOn([...there, ...transfer("wedge", "own", "rack", 30), ...transfer("p2", "own", "rack", 1)]);
+    const { movements } = followTicks([aColumn({ reached: { stood: at("e1", 1), clamped: at("e2", 2) } })], hands);
+    expect(movements.map(({ kind, lines }) => [kind, lines.filter(({ quantity }) => quantity > 0)])).toEqual([
+      ["stood", [{ itemId: "p2", placeId: "A1", quantity: 1 }]], ["clamped", [{ itemId: "wedge", placeId: "A1", quantity: 12 }]],
+    ]);
+    const strip = followed("m9", "stripped", transfer("set", "A1", "bay", 8));
+    const later = followTicks([aColumn({ reached: { stood: at("e1", 1), clamped: at("e2", 2), stripped: at("e3", 3) }, followed: [strip] })], handsOn(STOCK));
+    expect([later.movements, later.shortfalls]).toEqual([[], []]);
+  });
+
   it("takes everything at the column off it to the cleaning bay", () => {
     const hands = handsOn([...transfer("set", "own", "A1", 8), ...transfer("p1", "own", "A1", 1)]);
     const { movements } = followTicks([aColumn({ reached: { stripped: at("e3", 3) }, noted: ["stood", "clamped"] })], hands);

@@ -14,7 +14,7 @@ describe("a stocktake", () => {
 
 describe("a list to gather", () => {
   const column = (columnId: string, wishes: Partial<GatherFor> = {}): GatherFor => ({
-    columnId, panels: [], faces: [{ face: "A", widthMm: 634, heightMm: 2750 }, { face: "B", widthMm: 600, heightMm: 2750 }],
+    columnId, placeId: null, there: [], panels: [], faces: [{ face: "A", widthMm: 634, heightMm: 2750 }, { face: "B", widthMm: 600, heightMm: 2750 }],
     clamping: [{ itemId: "set", quantity: 8 }, { itemId: "wedge", quantity: 32 }], fillets: { lengthMm: 2750, count: 4 }, ...wishes,
   });
   const panel = (itemId: string, widthMm: number, heightMm: number, more = {}) => ({ itemId, placeId: "rack", isAtHand: true, isFree: true, widthMm, heightMm, ...more });
@@ -24,7 +24,9 @@ describe("a list to gather", () => {
     const list = gatherList([column("A1"), column("A2")], [
       { itemId: "set", placeId: "rack", quantity: 10 }, { itemId: "set", placeId: "yard", quantity: 4 }, { itemId: "wedge", placeId: "rack", quantity: 70 },
     ], []);
-    expect(list.take).toEqual([{ itemId: "set", placeId: "rack", quantity: 10 }, { itemId: "wedge", placeId: "rack", quantity: 64 }, { itemId: "set", placeId: "yard", quantity: 4 }]);
+    expect(list.take.map(({ columns: _, ...line }) => line)).toEqual([{ itemId: "set", placeId: "rack", quantity: 10 }, { itemId: "wedge", placeId: "rack", quantity: 64 }, { itemId: "set", placeId: "yard", quantity: 4 }]);
+    // The rack's 10 sets go to the first column's 8 and 2 of the second, the yard's 4 to the second.
+    expect(list.take.filter(({ itemId }) => itemId === "set").map(({ columns }) => columns)).toEqual([[{ columnId: "A1", quantity: 8 }, { columnId: "A2", quantity: 2 }], [{ columnId: "A2", quantity: 4 }]]);
     expect(list.short).toEqual([{ itemId: "set", quantity: 2 }]);
     expect(list.cutPanels).toEqual([{ widthMm: 634, heightMm: 2750, count: 2 }, { widthMm: 600, heightMm: 2750, count: 2 }]);
     expect(list.cutFillets).toEqual([{ lengthMm: 2750, count: 8 }]);
@@ -36,6 +38,19 @@ describe("a list to gather", () => {
     expect(list.take.map(({ itemId }) => itemId)).toEqual(["close", "taken"]);
     expect(list.elsewhere).toEqual([{ itemId: "gone", placeId: "B9" }]);
     expect(list.cutPanels).toEqual([{ widthMm: 600, heightMm: 2750, count: 1 }]);
+  });
+
+  it("leaves out what lies at the column already", () => {
+    // 8 sets wanted, 5 there: 3 from the rack; 32 wedges, all there. One face is closed by a panel brought there, the other by one of the set.
+    const there = [{ itemId: "set", quantity: 5 }, { itemId: "wedge", quantity: 40 }];
+    const brought = panel("brought", 634, 2750, { placeId: "A1", isAtHand: false });
+    const list = gatherList([column("A1", { placeId: "A1", there })], [{ itemId: "set", placeId: "rack", quantity: 10 }, { itemId: "wedge", placeId: "rack", quantity: 70 }], [brought, panel("free", 600, 2750)]);
+    expect(list.take).toEqual([
+      { itemId: "free", placeId: "rack", quantity: 1, columns: [{ columnId: "A1", quantity: 1 }] }, { itemId: "set", placeId: "rack", quantity: 3, columns: [{ columnId: "A1", quantity: 3 }] },
+    ]);
+    expect([list.short, list.cutPanels]).toEqual([[], []]);
+    const own = gatherList([column("A1", { placeId: "A1", panels: ["brought"], clamping: [] })], [], [{ ...brought, isFree: false }]);
+    expect([own.take, own.elsewhere]).toEqual([[], []]);
   });
 
   it("of 60 columns in 12 marks takes well under 200 ms", () => {

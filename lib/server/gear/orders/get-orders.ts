@@ -8,11 +8,11 @@ import { timberNames } from "#lib/trade/shutter/cutting-list.ts";
 import { readCuttingRule } from "../../cutting/read-cutting-rule.ts";
 import type { ProjectScope } from "../../gate/scope.ts";
 import { projectUseCase } from "../../gate/use-case.ts";
+import { companyName } from "../../people/store.ts";
 import { projectHead, readRules } from "../../projects/project-head.ts";
 import { readProject } from "../../projects/store.ts";
 import { listOpenPlaces } from "../ledger/place-store.ts";
 import { stockSizes } from "./buying-rows.ts";
-import { readBuyingRule } from "./material-store.ts";
 import { materialsKnown, ordersShown } from "./materials-known.ts";
 
 async function head(scope: ProjectScope) {
@@ -33,8 +33,9 @@ export const getOrders = projectUseCase("gear.getOrders", "gear.read", ordersInp
   const materials = await materialsKnown(scope, orders);
   const names = timberNames(asShutterRule(rules.shutterRule));
   const timbers = TIMBER_USES.flatMap((use) => { const material = names[use]; return material === null ? [] : [{ use, material }]; });
-  const sizes = stockSizes(readCuttingRule(row), rules.shutterRule.ply.label, timbers);
-  return ok({ project, today, role, orders, materials, sizes, places: await keptAt(scope), buyingRule: await readBuyingRule(scope) });
+  const cuttingRule = readCuttingRule(row);
+  const sizes = stockSizes(cuttingRule, rules.shutterRule.ply.label, timbers);
+  return ok({ project, today, role, orders, materials, sizes, priceSource: cuttingRule.source, places: await keptAt(scope) });
 });
 export type OrdersPage = Extract<Awaited<ReturnType<typeof getOrders>>, { ok: true }>["value"];
 
@@ -43,6 +44,13 @@ export const getOrder = projectUseCase("gear.getOrder", "gear.read", orderInput,
   const [order] = await ordersShown(scope, orderId);
   if (!order) return notFound("order");
   const materials = (await materialsKnown(scope, [])).filter(({ itemId }) => order.lines.some((line) => line.itemId === itemId)).map(({ itemId, use, material, lengthMm, widthMm }) => ({ itemId, use, material, lengthMm, widthMm }));
-  return ok({ project, today, role, order, materials, places: await keptAt(scope) });
+  return ok({ project, today, role, order, materials, places: await keptAt(scope), company: await companyName(scope) });
 });
 export type OrderPage = Extract<Awaited<ReturnType<typeof getOrder>>, { ok: true }>["value"];
+
+/** What should have come, or comes today: for the start of the day, when somebody has to be at the gate. */
+export const getOrdersDue = projectUseCase("gear.getOrdersDue", "gear.read", ordersInput, async (scope) => {
+  const { today } = await head(scope);
+  const due = (await ordersShown(scope)).filter(({ state, wantedOn }) => (state === "open" || state === "part") && wantedOn <= today);
+  return ok(due.map(({ id, number, supplier, wantedOn, isLate, lines }) => ({ id, number, supplier, wantedOn, isLate, lines: lines.filter(({ open }) => open > 0).map(({ itemId, item, open }) => ({ itemId, item, open })) })));
+});

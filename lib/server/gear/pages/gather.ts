@@ -14,13 +14,14 @@ import { listClampKindRows } from "../../projects/clamp-store.ts";
 import { projectHead, readRules } from "../../projects/project-head.ts";
 import { readProject, type ProjectRow } from "../../projects/store.ts";
 import { listCountedItems } from "../ledger/item-store.ts";
-import { listStandings } from "../ledger/ledger-store.ts";
+import { listStandings, type Standing } from "../ledger/ledger-store.ts";
+import { listOpenPlaces } from "../ledger/place-store.ts";
 import { listPanels } from "../panels/panel-store.ts";
 import { listAssignedPanels, listClampItems } from "../ticks/tick-store.ts";
-import { listColumnsToStand, type ColumnToStand } from "./gear-store.ts";
+import { listColumnsToStand, listMovements, type ColumnToStand } from "./gear-store.ts";
 
-/** Where a crew takes gear from, the first first. */
-const AT_HAND = ["rack", "cleaning bay", "truck", "yard"] as const;
+/** Where a crew takes gear from, the first first: what is on the truck was put there for a column. */
+const AT_HAND = ["truck", "rack", "cleaning bay", "yard"] as const;
 const reach = (kind: string): number => (AT_HAND as readonly string[]).indexOf(kind);
 
 /** What to take, cut and order for the columns chosen, or for those planned to be stood on a day. */
@@ -31,7 +32,7 @@ export const gather = projectUseCase("gear.gather", "gear.read", gatherInput, as
   const standings = await listStandings(scope, scope.projectId);
   const panels = await listPanels(scope, { projectId: scope.projectId });
   const stocked = standings.filter(({ kind, family }) => family !== "panel" && reach(kind) >= 0).sort((a, b) => reach(a.kind) - reach(b.kind));
-  const list = gatherList(await needsOf(scope, chosen, project), stocked, panels.map((panel) => {
+  const list = gatherList(await needsOf(scope, chosen, project, standings), stocked, panels.map((panel) => {
     const { ended, demoted } = panelLife(panel, panel.events, panel.strippedAt);
     return { ...panel, isAtHand: panel.placeKind !== null && reach(panel.placeKind) >= 0, isFree: panel.setId === null && !ended && !demoted };
   }));
@@ -39,11 +40,15 @@ export const gather = projectUseCase("gear.gather", "gear.read", gatherInput, as
     items: Object.fromEntries([...(await listCountedItems(scope)).map(({ id, name }) => [id, name]), ...panels.map(({ itemId, name }) => [itemId, name])]) as Record<string, string>,
     places: Object.fromEntries([...standings.map(({ placeId, place }) => [placeId, place]), ...panels.flatMap(({ placeId, place }) => (placeId ? [[placeId, place]] : []))]) as Record<string, string>,
   };
-  return ok({ project: projectHead(project), open, chosen, list, names, readAt: scope.now, on: on ?? null });
+  const places = await listOpenPlaces(scope, scope.projectId);
+  return ok({
+    project: projectHead(project), open, chosen, list, names, readAt: scope.now, on: on ?? null, trucks: places.filter(({ kind }) => kind === "truck").map(({ id, name }) => ({ id, name })),
+    kinds: Object.fromEntries(places.map(({ id, kind }) => [id, kind])) as Record<string, string>, gathered: chosen.length === 0 ? [] : await listMovements(scope, { gathered: true, most: 20 }), role: scope.member.role,
+  });
 });
 export type GatherPage = Extract<Awaited<ReturnType<typeof gather>>, { ok: true }>["value"];
 
-async function needsOf(scope: ProjectScope, columns: readonly ColumnToStand[], project: ProjectRow): Promise<GatherFor[]> {
+async function needsOf(scope: ProjectScope, columns: readonly ColumnToStand[], project: ProjectRow, standings: readonly Standing[]): Promise<GatherFor[]> {
   const [kinds, items] = [await listClampKindRows(scope), await listClampItems(scope)];
   const assigned = groupBy(await listAssignedPanels(scope, columns.map(({ id }) => id)), ({ columnId }) => columnId);
   const wedgeId = items.find(({ family }) => family === "wedge")?.id ?? null;
@@ -57,11 +62,13 @@ async function needsOf(scope: ProjectScope, columns: readonly ColumnToStand[], p
       designs.set(key, (form = formSet.ok ? formSet.value : null));
     }
     const panels = (assigned.get(column.id) ?? []).map(({ itemId }) => itemId);
-    if (form === null) return { columnId: column.id, panels, faces: [], clamping: [], fillets: null };
+    const own = standings.filter(({ columnId, quantity }) => columnId === column.id && quantity > 0);
+    const known = { columnId: column.id, placeId: own[0]?.placeId ?? null, there: own.map(({ itemId, quantity }) => ({ itemId, quantity })), panels };
+    if (form === null) return { ...known, faces: [], clamping: [], fillets: null };
     const set = items.find(({ family, clampKindId }) => family === "clamp set" && clampKindId === form.clamps.kind.id);
     const fillet = panels.length > 0 ? undefined : form.cutting.find(({ part }) => part === "fillet");
     return {
-      columnId: column.id, panels, faces: form.panels.map(({ face, width, height }) => ({ face, widthMm: width, heightMm: height })),
+      ...known, faces: form.panels.map(({ face, width, height }) => ({ face, widthMm: width, heightMm: height })),
       clamping: set ? columnNeeds({ setId: set.id, clamps: form.clamps.heights.length, wedgeId, wedgesEach: set.wedgesEach ?? 0 }) : [],
       fillets: fillet ? { lengthMm: fillet.length, count: fillet.count } : null,
     };

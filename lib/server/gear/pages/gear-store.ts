@@ -10,8 +10,8 @@ export type MovementEntry = {
   readonly lines: readonly { readonly itemId: string; readonly item: string; readonly placeId: string; readonly place: string; readonly kind: PlaceKind; readonly quantity: number }[];
 };
 
-/** Movements of the project, or of one item wherever it went, the latest keyed first. */
-export const listMovements = (scope: ProjectScope, which: { itemId?: string | undefined; before?: number | undefined; most: number }) =>
+/** Movements of the project, or of one item wherever it went, or what was gathered lately; the latest keyed first. */
+export const listMovements = (scope: ProjectScope, which: { itemId?: string | undefined; before?: number | undefined; gathered?: boolean; most: number }) =>
   scope.tx.$queryRaw<MovementEntry[]>`
     select m.id::text, m.seq::float8 seq, m.kind, to_char(m.happened_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') "happenedAt",
       to_char(m.arrived_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') "arrivedAt", w.name by, m.reason,
@@ -29,6 +29,8 @@ export const listMovements = (scope: ProjectScope, which: { itemId?: string | un
     where m.company_id = ${scope.companyId}::uuid and (m.project_id is null or m.project_id = ${scope.projectId}::uuid)
       and (${which.before ?? null}::float8 is null or m.seq < ${which.before ?? null}::float8)
       and (${which.itemId ?? null}::uuid is null or exists (select from gear_line l where l.company_id = m.company_id and l.movement_id = m.id and l.item_id = ${which.itemId ?? null}::uuid))
+      and (not ${which.gathered === true}::boolean or (m.kind = 'gathered' and m.happened_at > ${scope.now}::timestamptz - interval '2 days'
+        and not exists (select from gear_movement r where r.company_id = m.company_id and r.reverses_id = m.id)))
     order by m.seq desc limit ${which.most}::int`;
 
 export type ShortfallEntry = Omit<Shortfall, "siteEventId" | "kind"> & {

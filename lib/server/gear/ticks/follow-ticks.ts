@@ -1,7 +1,7 @@
 import "server-only";
 import { groupBy } from "#lib/kernel/group-by.ts";
 import { columnNeeds } from "#lib/trade/gear/column-needs.ts";
-import { followTicks, type ColumnGear, type Following } from "#lib/trade/gear/follow-ticks.ts";
+import { followTicks, isFollowed, type ColumnGear, type Following } from "#lib/trade/gear/follow-ticks.ts";
 import { Balances, TICK_KINDS, type Line, type TickKind } from "#lib/trade/gear/ledger.ts";
 import type { ColumnState } from "#lib/trade/progress/column-state.ts";
 import { columnForm } from "../../columns/column-form.ts";
@@ -41,11 +41,10 @@ function reachedOf({ reached }: ColumnState): Column["reached"] {
   }));
 }
 
-const hasChanged = ({ reached, followed, noted }: Column): boolean =>
-  TICK_KINDS.some((kind) => (reached[kind] !== undefined) !== (followed.some((movement) => movement.kind === kind) || noted.includes(kind)));
+const hasChanged = ({ reached, ...column }: Column): boolean => TICK_KINDS.some((kind) => (reached[kind] !== undefined) !== isFollowed(column, kind));
 
 const newly = (kind: TickKind, columns: readonly Column[]): string[] =>
-  columns.filter(({ reached, followed, noted }) => reached[kind] && !noted.includes(kind) && !followed.some((movement) => movement.kind === kind)).map(({ columnId }) => columnId);
+  columns.filter((column) => column.reached[kind] && !isFollowed(column, kind)).map(({ columnId }) => columnId);
 
 async function follow(scope: ProjectScope, changed: readonly Column[], rules: Rules): Promise<Following> {
   const places = await projectPlaces(scope);
@@ -56,7 +55,8 @@ async function follow(scope: ProjectScope, changed: readonly Column[], rules: Ru
   const columns = changed.map((column): ColumnGear => ({
     ...column, placeId: atColumns.get(column.columnId)?.id ?? "", panels: (panels.get(column.columnId) ?? []).map(({ itemId }) => itemId), clamping: clamping.get(column.columnId) ?? [],
   }));
-  const takenFrom = (["rack", "cleaning bay", "truck"] as const).flatMap((kind) => places.filter((place) => place.kind === kind && place.projectId !== null));
+  // What was put on the truck was meant for a column, so it goes first.
+  const takenFrom = (["truck", "rack", "cleaning bay"] as const).flatMap((kind) => places.filter((place) => place.kind === kind && place.projectId !== null));
   const placeOf = new Map<string, PlaceRow>([...places, ...atColumns.values()].map((place) => [place.id, place]));
   const balances = await held(scope, columns, takenFrom);
   const items = new Map((await listItems(scope, [...new Set([...balances.map(({ itemId }) => itemId), ...wanted(columns)])])).map((item) => [item.id, item]));

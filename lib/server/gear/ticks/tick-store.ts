@@ -93,3 +93,15 @@ export const listColumnsWithoutSet = (scope: ProjectScope) =>
     where: { companyId: scope.companyId, projectId: scope.projectId, removedAt: null, shape: "rectangle", done: { lt: 2 }, gearAssignments: { none: { withdrawnAt: null } } },
     include: { mark: true, fromLevel: true, toLevel: true },
   });
+
+/** The first column a form stands on, or is clamped on, with what was brought there; null where nothing of it is in use. Bits of `done`: 2 stood, 4 clamped. */
+export async function findStandingOn(scope: ProjectScope, lines: readonly Line[]): Promise<{ readonly column: string; readonly item: string } | null> {
+  const [row] = await scope.tx.$queryRaw<{ column: string; item: string }[]>`
+    select c.grid_ref "column", i.name item
+    from jsonb_to_recordset(${JSON.stringify(lines)}::jsonb) as l("itemId" uuid, "placeId" uuid)
+    join gear_item i on i.company_id = ${scope.companyId}::uuid and i.id = l."itemId"
+    join gear_place p on p.company_id = i.company_id and p.id = l."placeId"
+    join column_lift c on c.company_id = p.company_id and c.project_id = p.project_id and c.id = p.column_id
+    where c.done & (case i.family when 'panel' then 2 else 4 end) <> 0 order by c.grid_ref, i.name limit 1`;
+  return row ?? null;
+}

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { currentCaller } from "#lib/server/gate/session.ts";
+import { getOrdersDue } from "#lib/server/gear/orders/get-orders.ts";
 import { getToday } from "#lib/server/progress/get-today.ts";
 import { getReturnTasks } from "#lib/server/returns/return-tasks.ts";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
@@ -11,6 +12,7 @@ import { instantWords } from "#app/_ui/value/time-words.ts";
 import { paths } from "#app/paths.ts";
 import { ownAccount } from "../../../own-account.ts";
 import { Refused } from "../../../refused.tsx";
+import { OrdersDue } from "../gear/orders/_parts/orders-due.tsx";
 import { ReturnTasks } from "../hire/return-plan/return-tasks.tsx";
 import { TodayBoard } from "./today-board.tsx";
 
@@ -26,12 +28,14 @@ export default async function TodayPage({ params }: { readonly params: Promise<{
   const { project, progressRule, columns, isCut, readAt } = today.value;
   const returns = await getReturnTasks(await currentCaller(), { projectId });
   const due = returns.ok ? returns.value.tasks.filter(({ on }) => on <= returns.value.today) : [];
+  const orders = await getOrdersDue(await currentCaller(), { projectId });
   const { id, name, role } = account.value;
   return (
     <Page title="Today" subtitle={<>{project.name} · {instantWords(readAt, project.timeZone).day}</>}>
       {returns.ok && due.length > 0 ? (
         <Section title="Hire to send back"><ReturnTasks projectId={project.id} tasks={due} today={returns.value.today} canWithdraw={false} /></Section>
       ) : null}
+      {orders.ok && orders.value.length > 0 ? <Section title="Ply and timber to receive"><OrdersDue projectId={project.id} orders={orders.value} /></Section> : null}
       {isCut ? <Notice title="Only the first columns are shown.">More are open than fit here; the rest are on the Columns page.</Notice> : null}
       {columns.length === 0 ? (
         <EmptyState title="No column is open" actions={<ButtonLink href={paths.columns(project.id)}>See the columns</ButtonLink>}>

@@ -13,6 +13,7 @@ export function GearTabs({ projectId }: { readonly projectId: string }) {
     { href: paths.gather(projectId), label: "Gather" },
     { href: paths.gearCount(projectId), label: "Count" },
     { href: paths.cutting(projectId), label: "Cutting" },
+    { href: paths.gearOrders(projectId), label: "Orders" },
     { href: paths.reuse(projectId), label: "Reuse" },
   ];
   return <PartTabs label="Gear" items={items} />;

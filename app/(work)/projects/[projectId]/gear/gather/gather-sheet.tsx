@@ -6,13 +6,18 @@ import { CheckField } from "#app/_ui/field/check-field.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { formatQuantity, type Units } from "#app/_ui/value/format-quantity.ts";
 import type { GatherList } from "#lib/trade/gear/gather.ts";
+import { TakeLines } from "./take-lines.tsx";
 
 type Names = Readonly<Record<string, string>>;
-type Props = { readonly listKey: string; readonly list: GatherList; readonly items: Names; readonly places: Names; readonly units: Units };
+export type Places = Readonly<Record<string, { readonly name: string; readonly kind: string }>>;
+type Props = {
+  readonly projectId: string; readonly listKey: string; readonly list: GatherList; readonly items: Names; readonly places: Places; readonly units: Units;
+  readonly trucks: readonly { readonly id: string; readonly name: string }[]; readonly columns: Names; readonly mayPost: boolean;
+};
 
 const STORE = "shutterwright gather ";
 
-/** Ticks stay on this phone, by list, so that they are there again without reception. */
+/** What is cut is ticked on this phone only, by list, so that it is there again without reception. */
 function useTicked(listKey: string) {
   const [ticked, setTicked] = useState<readonly string[]>([]);
   useEffect(() => {
@@ -31,7 +36,7 @@ function useTicked(listKey: string) {
   return { ticked, tick };
 }
 
-export function GatherSheet({ listKey, list, items, places, units }: Props) {
+export function GatherSheet({ projectId, listKey, list, items, places, units, trucks, columns, mayPost }: Props) {
   const { ticked, tick } = useTicked(listKey);
   const length = (mm: number): string => { const { figure, unit } = formatQuantity(mm, "mm", units); return unit === "" ? figure : `${figure} ${unit}`; };
   const row = (key: string, label: string) => <li key={key}><CheckField name={key} label={label} size="glove" isSelected={ticked.includes(key)} onChange={(isIn) => tick(key, isIn)} /></li>;
@@ -41,17 +46,19 @@ export function GatherSheet({ listKey, list, items, places, units }: Props) {
     ...list.cutFillets.map(({ lengthMm, count }) => row(`fillet ${lengthMm}`, `${count} × fillet ${length(lengthMm)}`)),
   ];
   const lists = "grid gap-x-6 sm:grid-cols-2 lg:grid-cols-3 print:grid-cols-3";
+  const isAllThere = taken.length + cut.length + list.elsewhere.length + list.short.length === 0;
   return (
     <div className="flex flex-col gap-6 print:gap-2">
+      {isAllThere ? <p className="border-2 border-l-8 border-accent bg-accent-wash p-3 font-semibold">Everything these columns need lies at them.</p> : null}
       {taken.map(([placeId, lines]) => (
-        <Section key={placeId} title={`Take from: ${places[placeId] ?? "elsewhere"}`}>
-          <ul className={lists}>{lines.map(({ itemId, quantity }) => row(`${placeId} ${itemId}`, items[itemId]?.startsWith("P-") ? `Panel ${items[itemId]}` : `${quantity} × ${items[itemId] ?? "item"}`))}</ul>
+        <Section key={placeId} title={places[placeId]?.kind === "truck" ? `On the truck: ${places[placeId]?.name ?? ""}` : `Take from: ${places[placeId]?.name ?? "elsewhere"}`}>
+          <TakeLines projectId={projectId} lines={lines} items={items} columns={columns} trucks={places[placeId]?.kind === "truck" ? [] : trucks} mayPost={mayPost} />
         </Section>
       ))}
-      {cut.length > 0 ? <Section title="Cut"><ul className={lists}>{cut}</ul></Section> : null}
+      {cut.length > 0 ? <Section title="Cut" note={<span className="no-print">ticks stay on this phone</span>}><ul className={lists}>{cut}</ul></Section> : null}
       {list.elsewhere.length > 0 ? (
         <Section title="Not at hand" note="Panels of an assigned set that are still elsewhere">
-          <ul className={lists}>{list.elsewhere.map(({ itemId, placeId }) => <li key={itemId} className="flex min-h-hand items-center">{items[itemId] ?? "Panel"}: {placeId ? (places[placeId] ?? "elsewhere") : "nowhere"}</li>)}</ul>
+          <ul className={lists}>{list.elsewhere.map(({ itemId, placeId }) => <li key={itemId} className="flex min-h-hand items-center">{items[itemId] ?? "Panel"}: {placeId ? (places[placeId]?.name ?? "elsewhere") : "nowhere"}</li>)}</ul>
         </Section>
       ) : null}
       {list.short.length > 0 ? (

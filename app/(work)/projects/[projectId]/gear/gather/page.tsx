@@ -1,12 +1,15 @@
 import type { Metadata } from "next";
+import { can } from "#lib/access/permissions.ts";
 import { isDay } from "#lib/kernel/days.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { gather } from "#lib/server/gear/pages/gather.ts";
 import { PrintButton } from "#app/_ui/control/print-button.tsx";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
 import { Page } from "#app/_ui/page/page.tsx";
+import { Section } from "#app/_ui/page/section.tsx";
 import { TimeText } from "#app/_ui/value/time-text.tsx";
 import { Refused } from "../../../../refused.tsx";
+import { MovementList } from "../_parts/movement-list.tsx";
 import { ColumnChooser } from "./column-chooser.tsx";
 import { GatherSheet } from "./gather-sheet.tsx";
 
@@ -20,7 +23,7 @@ export default async function GatherPage({ params, searchParams }: Props) {
   const day = on !== undefined && isDay(on) ? on : undefined;
   const answer = await gather(await currentCaller(), { projectId, ...(columnIds ? { columnIds } : {}), ...(day ? { on: day } : {}) });
   if (!answer.ok) return <Refused failure={answer.failure} />;
-  const { project, open, chosen, list, names, readAt } = answer.value;
+  const { project, open, chosen, list, names, readAt, trucks, kinds, gathered, role } = answer.value;
   return (
     <Page
       title="Gather" subtitle={project.name} actions={<PrintButton />} isSheet
@@ -32,7 +35,16 @@ export default async function GatherPage({ params, searchParams }: Props) {
       />
       {chosen.length === 0
         ? <EmptyState title={open.length === 0 ? "No column waits to be stood" : "Choose the columns"}>The list then says which panels and clamps to take from where, what to cut, and what is short.</EmptyState>
-        : <GatherSheet listKey={`${projectId} ${chosen.map(({ id }) => id).join(",")}`} list={list} items={names.items} places={names.places} units={project.units} />}
+        : (
+          <GatherSheet
+            projectId={projectId} listKey={`${projectId} ${chosen.map(({ id }) => id).join(",")}`} list={list} items={names.items} units={project.units} mayPost={can(role, "gear.move")}
+            places={Object.fromEntries(Object.entries(names.places).map(([id, name]) => [id, { name, kind: kinds[id] ?? "column" }]))} trucks={trucks}
+            columns={Object.fromEntries(chosen.map(({ id, gridRef }) => [id, gridRef]))}
+          />
+        )}
+      {gathered.length > 0 ? (
+        <Section title="Gathered lately" note="in the last two days; taken back, it lies where it was" className="no-print"><MovementList projectId={projectId} timeZone={project.timeZone} movements={gathered} /></Section>
+      ) : null}
     </Page>
   );
 }

@@ -14,15 +14,16 @@ type Sent = { readonly from: string; readonly to: string; readonly lines: { item
 type Props = {
   readonly items: readonly Countable[];
   readonly from?: readonly Choice[];
-  readonly to: readonly Choice[];
-  readonly toLabel: string;
+  /** Left out where what moves leaves the ledger, or goes where it always goes. */
+  readonly to?: readonly Choice[];
+  readonly toLabel?: string;
   readonly label: string;
   readonly send: (sent: Sent) => Promise<Result<unknown>>;
   readonly onDone: () => void;
 };
 
 /** How many pieces of which items, from where to where; what is left empty does not move. */
-export function PiecesForm({ items, from, to, toLabel, label, send, onDone }: Props) {
+export function PiecesForm({ items, from, to, toLabel = "To", label, send, onDone }: Props) {
   const [source, setSource] = useState(from?.[0]?.value ?? "");
   const { submit, failure, isPending } = useAnswer(async (data) => {
     const lines = items.flatMap(({ id }) => {
@@ -37,7 +38,7 @@ export function PiecesForm({ items, from, to, toLabel, label, send, onDone }: Pr
   return (
     <FieldForm action={submit} {...(failure ? { failure } : {})}>
       {from ? <SelectField name="from" label="From" choices={from} value={source} onChange={setSource} size="glove" /> : null}
-      <SelectField name="to" label={toLabel} choices={to} defaultValue={to[0]?.value ?? ""} size="glove" isRequired />
+      {to ? <SelectField name="to" label={toLabel} choices={to} defaultValue={to[0]?.value ?? ""} size="glove" isRequired /> : null}
       {shown.length === 0 ? <p className="text-ink-soft">Nothing lies here.</p> : null}
       <div className="grid gap-3 sm:grid-cols-2">
         {shown.map(({ id, name, at }) => (

@@ -5,12 +5,12 @@ import { sectionText, quantityText, type Units } from "#app/_ui/value/format-qua
 import { paths } from "#app/paths.ts";
 import type { CuttingTask } from "#lib/server/cutting/plan-cutting.ts";
 
-export type SetsFormProps = { readonly projectId: string; readonly levelId: string; readonly groups: CuttingTask["groups"]; readonly units: Units };
+export type SetsFormProps = { readonly projectId: string; readonly levelId: string; readonly groups: CuttingTask["groups"]; readonly units: Units; /** Where the answer stands; the cutting plan unless said otherwise. */ readonly action?: string; readonly label?: string };
 
 /** How many form sets of each size to cut; the crew may strip and set one again, so fewer than there are columns. */
-export function SetsForm({ projectId, levelId, groups, units }: SetsFormProps) {
+export function SetsForm({ projectId, levelId, groups, units, action, label = "Plan the cuts" }: SetsFormProps) {
   return (
-    <Form action={paths.cutting(projectId)} className="flex flex-col gap-4">
+    <Form action={action ?? paths.cutting(projectId)} className="flex flex-col gap-4">
       <input type="hidden" name="level" value={levelId} />
       <div className="grid items-start gap-x-5 gap-y-4 sm:grid-cols-2 lg:grid-cols-4">
         {groups.map(({ size, marks, widthMm, depthMm, heightMm, columns, toCut, faces, sets }) => (
@@ -20,7 +20,7 @@ export function SetsForm({ projectId, levelId, groups, units }: SetsFormProps) {
           />
         ))}
       </div>
-      <div><Button type="submit" kind="primary">Plan the cuts</Button></div>
+      <div><Button type="submit" kind="primary">{label}</Button></div>
     </Form>
   );
 }
