@@ -1,7 +1,7 @@
 import { asClampKind, asPourConditions, asShutterRule } from "#lib/contracts/shutter.ts";
 import { kPa, m, mm, toMetres, type Kilopascals, type Millimetres } from "#lib/kernel/units.ts";
 import { widestTimberShare } from "#lib/trade/engineering/backing/timber-capacity.ts";
-import { outsideBacking, plyInterval, timberCentres } from "#lib/trade/shutter/box-plan.ts";
+import { outsideBacking, plyInterval, timberCentres } from "#lib/trade/shutter/face-geometry.ts";
 import { designShutter } from "#lib/trade/shutter/design-shutter.ts";
 import type { FormSet } from "#lib/trade/shutter/form-set.ts";
 import type { ClampKind, ShutterRule } from "#lib/trade/shutter/shutter-rule.ts";

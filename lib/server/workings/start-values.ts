@@ -6,7 +6,7 @@ import type { pressureInput } from "#lib/contracts/workings/pressure.ts";
 import type { sheathingInput } from "#lib/contracts/workings/sheathing.ts";
 import type { stripTimeInput } from "#lib/contracts/workings/strip-time.ts";
 import { asShutterRule } from "#lib/contracts/shutter.ts";
-import { laid } from "#lib/trade/shutter/box-plan.ts";
+import { laid } from "#lib/trade/shutter/face-geometry.ts";
 import type { Rules, SampleColumn } from "./sample-column.ts";
 
 export type StartValues = {

@@ -6,7 +6,7 @@ import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts
 import { footUplift } from "#lib/trade/engineering/pressure/resultant.ts";
 import { term } from "#lib/trade/engineering/working.ts";
 import type { Working } from "#lib/trade/engineering/working.ts";
-import { laid } from "./box-plan.ts";
+import { laid } from "./face-geometry.ts";
 import type { ClampCheck } from "#lib/trade/engineering/clamps/clamp-strength.ts";
 import type { ClampAnswer } from "#lib/trade/engineering/clamps/clamp-layout.ts";
 import { EXAMPLE_MARK } from "./example-rule.ts";

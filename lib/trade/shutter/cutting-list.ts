@@ -1,6 +1,6 @@
 import type { Millimetres } from "#lib/kernel/units.ts";
 import { mm } from "#lib/kernel/units.ts";
-import { filletLeg } from "./box-plan.ts";
+import { filletLeg } from "./face-geometry.ts";
 import type { CuttingLine, CuttingPart } from "./form-set.ts";
 import type { PanelLayout } from "./panels.ts";
 import { FACES } from "./shutter-rule.ts";

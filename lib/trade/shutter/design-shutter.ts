@@ -15,10 +15,11 @@ import type { PressureEnvelope } from "#lib/trade/engineering/pour-conditions.ts
 import { pressureEnvelope } from "#lib/trade/engineering/pressure-envelope.ts";
 import { refusal } from "#lib/trade/engineering/working.ts";
 import type { Refusal } from "#lib/trade/engineering/working.ts";
-import { boxPlan, isAcross, laid, outsideBacking } from "./box-plan.ts";
-import type { Side } from "./box-plan.ts";
+import { boxPlan } from "./box-plan.ts";
 import { cuttingList } from "./cutting-list.ts";
 import { clampBarsUp, faceElevation } from "./elevations.ts";
+import { isAcross, laid, outsideBacking } from "./face-geometry.ts";
+import type { Side } from "./face-geometry.ts";
 import { pairChecks, sizePair } from "./face-strength.ts";
 import type { PairStrength } from "./face-strength.ts";
 import { CAUTIONS, quantities } from "./form-set.ts";

@@ -1,5 +1,5 @@
 import type { Millimetres } from "#lib/kernel/units.ts";
-import { boundsOf, laid, rect, roleOf } from "./box-plan.ts";
+import { boundsOf, laid, rect, roleOf } from "./face-geometry.ts";
 import type { FaceElevation, Rect } from "./form-set.ts";
 import type { PanelLayout } from "./panels.ts";
 import type { ClampKind, FaceName, ShutterRule } from "./shutter-rule.ts";

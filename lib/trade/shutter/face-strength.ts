@@ -13,8 +13,8 @@ import { sheathing } from "#lib/trade/engineering/sheathing/sheathing.ts";
 import type { SheathingAnswer } from "#lib/trade/engineering/sheathing/sheathing.ts";
 import { refusal } from "#lib/trade/engineering/working.ts";
 import type { Refusal } from "#lib/trade/engineering/working.ts";
-import { laid, plyInterval, sideOf, timberCentres } from "./box-plan.ts";
-import type { Side } from "./box-plan.ts";
+import { laid, plyInterval, sideOf, timberCentres } from "./face-geometry.ts";
+import type { Side } from "./face-geometry.ts";
 import type { Check, CheckElement, CheckKind } from "./form-set.ts";
 import type { ClampKind, FacePair, ShutterRule } from "./shutter-rule.ts";
 

@@ -1,7 +1,7 @@
 import type { Millimetres } from "#lib/kernel/units.ts";
 import { kg, mm } from "#lib/kernel/units.ts";
-import { isAcross, laid, plyInterval, sideOf, timberCentres } from "./box-plan.ts";
-import type { Interval, Side } from "./box-plan.ts";
+import { isAcross, laid, plyInterval, sideOf, timberCentres } from "./face-geometry.ts";
+import type { Interval, Side } from "./face-geometry.ts";
 import type { CleatRole, Panel } from "./form-set.ts";
 import type { FaceName, ShutterRule } from "./shutter-rule.ts";
 

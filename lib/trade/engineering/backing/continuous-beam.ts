@@ -110,10 +110,10 @@ export function continuousBeam(beam: BeamInput): Result<BeamAnswer, Refusal> {
 /**
  * Reactions alone of a continuous beam: what `continuousBeam` answers, without going along its spans.
  *
- * Formula: as of `continuousBeam`.
- * Parameters: as of `continuousBeam`.
- * Result: reactions [kN].
- * Limits: as of `continuousBeam`.
+ * Formula: slopes over the supports and statics of each span, as of `continuousBeam`.
+ * Parameters: beam, with length [m], supports [m] ascending, load corners [m, kN/m], stiffness [kN.m2].
+ * Result: reactions [kN], lowest first.
+ * Limits: those of `continuousBeam`: fewer than two supports, supports or loads out of order and EI of 0 are refused.
  * Example: two spans of 1.3 m under 7 kN/m: 3.4125, 11.375, 3.4125 kN.
  * Source: slope-deflection equations (stiffness method), elastic beam theory.
  */
