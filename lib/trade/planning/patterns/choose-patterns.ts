@@ -43,9 +43,9 @@ export function* choosePatterns<P extends Pattern>(search: Search<P>, mostDetour
   }
 }
 
-/** The best whole numbers of the patterns found so far. */
-function* wholeNumbers<P extends Pattern>(search: Search<P>): Asking<void> {
-  const { problem, pool } = search;
+/** The best whole numbers of the patterns found so far, or of those in a pool apart. */
+export function* wholeNumbers<P extends Pattern>(search: Search<P>, pool = search.pool): Asking<void> {
+  const { problem } = search;
   if (isClosed(search)) return;
   const { values } = yield* askFor({ model: patternMaster(problem, pool, wholeOrder(problem), true), ...LOOK });
   const types = problem.demand.length;

@@ -8,30 +8,37 @@ import { checkSheetOrder, type SheetOrder, type SheetPlan } from "./sheet-order.
 import { fullestSheets, sheetCutting, stripCutting } from "./sheet-patterns.ts";
 import { sheetPlan } from "./sheet-plan.ts";
 import { type SheetPattern, type SheetProblem, sheetProblem } from "./sheet-problem.ts";
+import { lowerCost } from "./refitting/lower-cost.ts";
 import { tightBlocks } from "./filling/tight-blocks.ts";
 
 const MOST_BLOCKS = 20_000;
 const MOST_FULL = 400;
 const QUICK_DETOURS = 1;
+const MOST_REFITTED = 300;
+const QUICK_ROUNDS = 10_000;
+const MOST_ROUNDS = 400_000;
 
 /**
- * Panels from sheets at least cost, offcuts on the rack among them. Strips first, which are soon found and all that a saw
- * with few turns cuts; where it may turn as it likes, whole blocks after them.
+ * Panels from sheets at least cost, offcuts on the rack among them. Strips are soon found and all that a saw with few turns
+ * cuts. Where it may turn as it likes, a few parts are fitted one by one before them, and whole blocks come after.
  */
 export function* cutSheets(order: SheetOrder): Asking<Result<SheetPlan>> {
   const checked = checkSheetOrder(order);
   if (!checked.ok) return checked;
   const problem = sheetProblem(order);
   const areaBound = sheetAreaBound(problem);
-  const strips = startSearch(stripCutting(problem), [], areaBound);
-  if (!isClosed(strips)) raiseBound(strips, yield* lineBound(problem, strips.cost));
-  yield* choosePatterns(strips, problem.mostStages < Infinity ? MOST_DETOURS : QUICK_DETOURS);
-  if (problem.mostStages < Infinity || isClosed(strips)) return planned(order, problem, strips, areaBound);
+  const search = startSearch(stripCutting(problem), [], areaBound);
+  const isRefitted = problem.mostStages === Infinity && problem.demand.reduce((sum, count) => sum + count, 0) <= MOST_REFITTED;
+  if (isRefitted) yield* lowerCost(problem, search, QUICK_ROUNDS);
+  if (!isClosed(search)) raiseBound(search, yield* lineBound(problem, search.cost));
+  if (isRefitted) yield* lowerCost(problem, search, MOST_ROUNDS);
+  yield* choosePatterns(search, problem.mostStages < Infinity ? MOST_DETOURS : QUICK_DETOURS);
+  if (problem.mostStages < Infinity || isClosed(search)) return planned(order, problem, search, areaBound);
   const blocks = yield* tightBlocks(problem, MOST_BLOCKS);
-  const search = startSearch(sheetCutting(problem, blocks), [...strips.pool.patterns, ...fullestSheets(problem, blocks, MOST_FULL)], strips.bound);
-  offer(search, strips.chosen);
-  yield* choosePatterns(search);
-  return planned(order, problem, search, areaBound);
+  const whole = startSearch(sheetCutting(problem, blocks), [...search.pool.patterns, ...fullestSheets(problem, blocks, MOST_FULL)], search.bound);
+  offer(whole, search.chosen);
+  yield* choosePatterns(whole);
+  return planned(order, problem, whole, areaBound);
 }
 
 const planned = (order: SheetOrder, problem: SheetProblem, search: Search<SheetPattern>, areaBound: number): Result<SheetPlan> =>

@@ -1,0 +1,108 @@
+import { type Asking, isTimeUp } from "#lib/kernel/linear-model.ts";
+import { leaf, randomBranch } from "./branch.ts";
+import type { Opening } from "./openings.ts";
+import { copiedSet, type Filled, putInto, putOnNew, type Refitting, roomsOf, type SheetSet, takeFrom } from "./sheet-set.ts";
+import type { Shape } from "../filling/piece.ts";
+
+const PAUSE_EVERY = 100;
+const TAKEN_OUT = 5;
+const MOST_TRIES = 20;
+// How much worse a set may be to be gone on with, as a share of an average part, at first and in the end.
+const WARM = 0.15;
+const COLD = 0.006;
+
+/**
+ * Some parts out, all that are left fitted in again wherever they fit tightest: on sheets that cost no more than the goal,
+ * until every part is on one or the rounds are over (ruin and recreate, Schrimpf et al. 2000, towards a goal as with Gardeyn
+ * and Wauters 2022; annealed). `seen` gets every sheet of the sets gone through.
+ */
+export function* refit(task: Refitting, from: SheetSet, rounds: number, seen: (sheet: Filled) => void): Asking<SheetSet> {
+  const { problem, random } = task;
+  const average = problem.demand.reduce((sum, count, type) => sum + count * (problem.areas[type] ?? 0), 0) / Math.max(1, problem.demand.reduce((sum, count) => sum + count, 0));
+  let [now, best] = [from, from];
+  for (let round = 0; round < rounds && best.leftArea > 0; round += 1) {
+    if (round % PAUSE_EVERY === 0 && (yield* isTimeUp())) break;
+    const next = copiedSet(now);
+    takeOut(task, next);
+    putBack(task, next);
+    const worse = average * WARM * (COLD / WARM) ** (round / rounds) * -Math.log(1 - random());
+    if (next.leftArea > now.leftArea + worse) continue;
+    for (const sheet of next.sheets) if (!now.sheets.includes(sheet)) seen(sheet);
+    now = next;
+    if (now.leftArea < best.leftArea) best = now;
+  }
+  return best;
+}
+
+function takeOut({ problem, random }: Refitting, set: SheetSet): void {
+  const wanted = 1 + Math.floor(-Math.log(1 - random()) * TAKEN_OUT);
+  let taken = 0;
+  for (let tries = 0; taken < wanted && tries < MOST_TRIES && set.sheets.length > 0; tries += 1) {
+    taken += takeFrom(problem, set, Math.floor(random() * set.sheets.length), (root) => randomBranch(root, random));
+  }
+}
+
+function putBack(task: Refitting, set: SheetSet): void {
+  const sizeOf = sizing(task);
+  const tightness = TIGHTNESS[Math.floor(task.random() * TIGHTNESS.length)] ?? shortSide;
+  const types = Array.from(set.left.keys()).filter((type) => (set.left[type] ?? 0) > 0).map((type) => ({ type, size: sizeOf(type) })).sort((a, b) => b.size - a.size);
+  for (const { type } of types) {
+    while ((set.left[type] ?? 0) > 0 && (putTightest(task, set, type, tightness) || putAnew(task, set, type)));
+  }
+}
+
+type Tightness = (opening: Opening, overW: number, overH: number) => number;
+const shortSide: Tightness = (_, overW, overH) => Math.min(overW, overH);
+const smallest: Tightness = ({ w, h }) => w * h;
+const leastStrip: Tightness = ({ w, h }, overW, overH) => Math.min(overW * h, overH * w);
+const TIGHTNESS = [shortSide, smallest, leastStrip];
+
+/** Larger parts first, by their longer side, their half girth or their area, with some chance in it. */
+function sizing({ problem, shapesOf, random }: Refitting): (type: number) => number {
+  const kind = Math.floor(random() * 4);
+  const wobble = random() * 0.6;
+  return (type) => {
+    const { w = 1, h = 1 } = shapesOf[type]?.[0] ?? {};
+    const size = kind === 0 ? Math.max(w, h) ** 2 : kind === 1 ? (w + h) ** 2 / 4 : problem.areas[type] ?? 0;
+    return size * (1 + wobble * (random() - 0.5));
+  };
+}
+
+function putTightest({ problem, shapesOf }: Refitting, set: SheetSet, type: number, tightness: Tightness): boolean {
+  const shapes = shapesOf[type] ?? [];
+  const [area, left] = [problem.areas[type] ?? 0, set.left[type] ?? 0];
+  let least = Infinity;
+  let found: { index: number; opening: Opening; shape: Shape } | null = null;
+  for (let index = 0; index < set.sheets.length; index += 1) {
+    const sheet = set.sheets[index];
+    const stock = sheet && problem.stock[sheet.stock];
+    if (!stock || sheet.copies > left || stock.w * stock.h - sheet.used < area) continue;
+    for (const opening of roomsOf(problem, sheet)) {
+      for (const shape of shapes) {
+        const [overW, overH] = [opening.w - shape.w, opening.h - shape.h];
+        if (overW < 0 || overH < 0) continue;
+        const over = tightness(opening, overW, overH);
+        if (over >= least) continue;
+        least = over;
+        found = { index, opening, shape };
+      }
+    }
+  }
+  if (!found) return false;
+  putInto(problem, set, found.index, found.opening, found.shape);
+  return true;
+}
+
+/** On a new sheet the goal leaves room for, cut the same way as often as there are such parts left, or once. */
+function putAnew({ problem, shapesOf, random, goal, repeats }: Refitting, set: SheetSet, type: number): boolean {
+  const wanted = random() < repeats ? set.left[type] ?? 1 : 1;
+  const open = problem.stock.flatMap(({ w, h, cost, supply }, stock) => {
+    const there = supply === null ? Infinity : supply - set.sheets.reduce((sum, sheet) => sum + (sheet.stock === stock ? sheet.copies : 0), 0);
+    const copies = Math.min(wanted, there, Math.floor((goal - set.cost) / cost + 1e-9));
+    return copies < 1 ? [] : (shapesOf[type] ?? []).filter((shape) => shape.w <= w && shape.h <= h).map((shape) => ({ stock, copies, shape }));
+  });
+  const chosen = open[Math.floor(random() * open.length)];
+  if (!chosen) return false;
+  putOnNew(problem, set, chosen.stock, chosen.copies, leaf(chosen.shape), type);
+  return true;
+}
