@@ -50,6 +50,7 @@ export const paths = {
   calendar: (token: string) => `/api/calendar/${encodeURIComponent(token)}.ics`,
   gear: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear`, query),
   gearMovements: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear/movements`, query),
+  gearItems: (projectId: string) => `${project(projectId)}/gear/items`,
   gearItem: (projectId: string, itemId: string) => `${project(projectId)}/gear/items/${encodeURIComponent(itemId)}`,
   gearPanels: (projectId: string, setId?: string) => `${project(projectId)}/gear/panels${setId === undefined ? "" : `#${encodeURIComponent(setId)}`}`,
   gearPanel: (projectId: string, itemId: string) => `${project(projectId)}/gear/panels/${encodeURIComponent(itemId)}`,

@@ -16,7 +16,7 @@ export const projectInput = z.object({ projectId });
 const counted = z.number({ message: "Give a whole number, zero where none lies there." }).int("Give whole pieces.").min(0, "A count is not under zero.").max(MOST_PIECES);
 export const lockCountInput = z.object({
   projectId, countId: id, placeId: id,
-  lines: z.array(z.object({ itemId: id, counted })).min(1, "Count at least one item.").max(200)
+  lines: z.array(z.object({ itemId: id, counted })).min(1, "Count at least one item.").max(600)
     .refine((lines) => new Set(lines.map(({ itemId }) => itemId)).size === lines.length, "Count each item once."),
 });
 export const settleCountInput = z.object({ projectId, countId: id, itemId: id, as: z.enum(["accepted", "found"]), reason: line(200) });
@@ -27,6 +27,7 @@ export const gatherLinesInput = z.object({
   to: z.discriminatedUnion("what", [z.object({ what: z.literal("truck"), truckId: id }), z.object({ what: z.literal("columns") })]),
   lines: z.array(z.object({ itemId: id, fromId: id, columnId: id, quantity: pieces })).min(1, "Say what is gathered.").max(500),
 });
+export const gearColumnInput = z.object({ projectId, columnId: id });
 export const gearItemInput = z.object({ projectId, itemId: id });
 export const movementsInput = z.object({ projectId, before: z.number().int().positive().optional() });
 

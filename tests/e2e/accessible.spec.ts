@@ -9,7 +9,7 @@ test("the door passes the accessibility rules", async ({ page, heard }) => {
 
 /** By what they are about, so that no one journey grows too long. */
 const SET_UP = ["set-up", "set-up/levels", "set-up/grid", "set-up/marks", "set-up/shutter", "set-up/pour", "set-up/stages", "set-up/schedule", "set-up/stock"];
-const GEAR = ["gear", "gear/movements", "gear/panels", "gear/gather", "gear/count", "gear/cutting", "gear/reuse", "gear/labels?kind=column"];
+const GEAR = ["gear", "gear/movements", "gear/panels", "gear/gather", "gear/count", "gear/cutting", "gear/reuse", "gear/orders", "gear/orders/new", "gear/items", "gear/labels?kind=column"];
 const HIRE = ["pours", "hire", "hire/dockets", "hire/dockets/new?kind=return", "hire/return-plan", "hire/terms", "hire/invoices", "hire/invoices/new", "hire/invoices/new?by=hand"];
 
 async function expectEachAccessible(page: Page, paths: readonly string[]): Promise<void> {

@@ -3,7 +3,7 @@ import { getColumn } from "#lib/server/columns/get-column.ts";
 import type { Caller } from "#lib/server/gate/caller.ts";
 import { assignSet, saveFormSet } from "#lib/server/gear/panels/form-sets.ts";
 import { makePanels } from "#lib/server/gear/panels/change-panels.ts";
-import { openStock, prepareGear, saveItem } from "#lib/server/gear/stock.ts";
+import { openStock, prepareGear, saveItem, savePlace } from "#lib/server/gear/stock.ts";
 import { atMoment } from "#lib/server/platform/clock.ts";
 import type { LaidColumn } from "./lay-out-site.ts";
 import { must } from "./must.ts";
@@ -22,6 +22,7 @@ export async function stockGear(by: Caller, { projectId, columns }: { projectId:
   const today = dayIn(new Date().toISOString(), WHARF.project.timeZone);
   const begun = instantOf(addDays(today, -29), "06:30", WHARF.project.timeZone);
   await atMoment(begun, async () => {
+    must("name the truck", await savePlace(by, { projectId, kind: "truck", name: "Flatbed" }));
     must("add props", await saveItem(by, { projectId, family: "prop", name: "Push-pull prop", lossPrice: 14_500 }));
     const { items, places } = must("prepare the gear", await prepareGear(by, { projectId }));
     const pieces = { "clamp set": CLAMPS_OF_A_KIND, wedge: WEDGES, prop: PROPS };

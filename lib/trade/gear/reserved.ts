@@ -10,6 +10,8 @@ export type ReservedPanel = {
   readonly itemId: string; readonly name: string; readonly widthMm: number; readonly heightMm: number;
   /** On site where a crew takes it from, in the company's yard, on a column, or in none of these. */
   readonly where: "site" | "yard" | "column" | "gone";
+  /** The column it is at. */
+  readonly columnId: string | null;
   /** Why it serves no more: "scrapped: film worn". */
   readonly outOfUse: string | null;
   /** The panel it was cut from, and whether that one is whole again. */
@@ -22,6 +24,9 @@ export type ReservedColumn = {
 };
 export type Ending = { readonly id: string; readonly as: "served" | "unused" | "fallen"; readonly reason: string | null };
 export type Binding = { readonly id: string; readonly itemId: string };
+
+/** On site, or brought to the column it is for. */
+const isHere = (line: Reserved, { where, columnId }: Pick<ReservedPanel, "where" | "columnId">): boolean => where === "site" || (where === "column" && columnId === line.columnId);
 
 /** It lies there, but is larger than its face asks for. */
 export const waitsForSaw = (line: Reserved, panel: Pick<ReservedPanel, "widthMm" | "heightMm">): boolean =>
@@ -56,7 +61,7 @@ export function outcomeOf(line: Reserved, { column, panel, cameOff }: Known): { 
 export function setAtHand(lines: readonly Reserved[], panel: Known["panel"]): readonly FaceItem[] | null {
   const set = lines.flatMap((line) => {
     const bound = line.itemId === null ? undefined : panel(line.itemId);
-    return bound?.where === "site" && bound.outOfUse === null && !waitsForSaw(line, bound) ? [{ face: line.face, itemId: bound.itemId, widthMm: bound.widthMm, heightMm: bound.heightMm }] : [];
+    return bound && isHere(line, bound) && bound.outOfUse === null && !waitsForSaw(line, bound) ? [{ face: line.face, itemId: bound.itemId, widthMm: bound.widthMm, heightMm: bound.heightMm }] : [];
   });
   return set.length === FACES_OF_A_SET && set.length === lines.length ? set : null;
 }
@@ -66,9 +71,9 @@ const FACES_OF_A_SET = 4;
 /** Where a face spoken for stands with its panel: to be made, still to come off a column, to be brought from the yard, to be cut down, or here. */
 export type Standing = "make" | "comes-off" | "bring" | "cut-down" | "here";
 
-export function standingOf(line: Reserved, panel: Pick<ReservedPanel, "widthMm" | "heightMm" | "where"> | undefined): Standing {
+export function standingOf(line: Reserved, panel: Pick<ReservedPanel, "widthMm" | "heightMm" | "where" | "columnId"> | undefined): Standing {
   if (!panel) return line.source === "new" ? "make" : "comes-off";
-  if (panel.where === "column") return "comes-off";
+  if (panel.where === "column" && !isHere(line, panel)) return "comes-off";
   if (panel.where === "yard") return "bring";
   return waitsForSaw(line, panel) ? "cut-down" : "here";
 }

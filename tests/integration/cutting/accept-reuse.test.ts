@@ -6,6 +6,7 @@ import { getReuseOrder, planReuseOf } from "#lib/server/cutting/reuse/plan-reuse
 import { withdrawReserved } from "#lib/server/cutting/reuse/withdraw-reserved.ts";
 import { cutDownPanel, makePanels, recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
 import { assignSet } from "#lib/server/gear/panels/form-sets.ts";
+import { gatherLines } from "#lib/server/gear/pages/gather-lines.ts";
 import { cutReserved } from "#lib/server/gear/reserved/cut-reserved.ts";
 import { getPanel } from "#lib/server/gear/pages/get-panels.ts";
 import type { ReuseLine } from "#lib/contracts/planning/reuse.ts";
@@ -14,7 +15,7 @@ import { recordSiteEvents } from "#lib/server/progress/record-site-events.ts";
 import { aCompany, type Company } from "#tests/support/builders/a-company.ts";
 import { A_PANEL, aFormSet, aPanel } from "#tests/support/builders/a-form-set.ts";
 import { aProject } from "#tests/support/builders/a-project.ts";
-import { aSiteEvent, aTick } from "#tests/support/builders/a-site-event.ts";
+import { aSiteEvent, anId, aTick } from "#tests/support/builders/a-site-event.ts";
 import { gearOf, NOON } from "#tests/support/builders/a-stock.ts";
 import { refusal, valueOf } from "#tests/support/builders/value-of.ts";
 import { ownDatabase } from "#tests/support/own-database.ts";
@@ -80,6 +81,19 @@ describe("an accepted reuse plan", () => {
     expect(await site.lines()).toHaveLength(4);
     await site.tick(site.lower, "stripped");
     expect((await site.column(site.upper)).done).toBe(1);
+  });
+
+  it("leaves the set to a column its panels were gathered for before it stands", async () => {
+    const site = await twoStorey();
+    const { itemIds } = await site.setFor(site.lower, "S-1");
+    valueOf(await site.accept((await site.plan()).lines));
+    await site.tick(site.lower, "stood", "poured", "stripped");
+    const bay = (await gearOf(company.owner, site.projectId)).place("cleaning bay");
+    const gathered = { movementId: anId(), happenedAt: new Date().toISOString(), to: { what: "columns" as const }, lines: itemIds.map((itemId) => ({ itemId, fromId: bay, columnId: site.upper, quantity: 1 })) };
+    valueOf(await gatherLines(company.leadingHand, { projectId: site.projectId, ...gathered }));
+    expect([(await site.column(site.upper)).done, (await site.lines()).length]).toEqual([1, 4]);
+    await site.tick(site.upper, "stood");
+    expect((await site.lines("served")).map(({ item_id: item }) => item).sort()).toEqual([...itemIds].sort());
   });
 
   it("gives the loser of two who take one panel its name and the column it goes to", async () => {

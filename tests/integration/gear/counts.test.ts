@@ -1,9 +1,12 @@
 import { beforeAll, expect, it } from "vitest";
 import { getCounts, lockCount, settleCount } from "#lib/server/gear/counts/stocktake.ts";
+import { recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
+import { getPanel } from "#lib/server/gear/pages/get-panels.ts";
 import { gather } from "#lib/server/gear/pages/gather.ts";
 import { getGear } from "#lib/server/gear/pages/get-gear.ts";
 import { saveItem } from "#lib/server/gear/stock.ts";
 import { aCompany, type Company } from "#tests/support/builders/a-company.ts";
+import { aPanel } from "#tests/support/builders/a-form-set.ts";
 import { aProject } from "#tests/support/builders/a-project.ts";
 import { aStock } from "#tests/support/builders/a-stock.ts";
 import { anId } from "#tests/support/builders/a-site-event.ts";
@@ -36,6 +39,34 @@ it("is locked against the ledger, priced, and settled once by the office", async
   valueOf(await lockCount(company.leadingHand, again));
   valueOf(await settleCount(company.office, { ...settle, countId: again.countId, reason: "Under the stair" }));
   expect([await at("rack"), await at("lost"), await at("bought")]).toEqual([42, 0, -42]);
+});
+
+it("counts panels by label: one not found is lost at what it cost, one that lies elsewhere comes from there", async () => {
+  const { projectId } = await aProject(company.owner, { name: "Labels" });
+  const stock = await aStock(company.owner, projectId, { Wedge: 1 });
+  const [rack, bay] = [stock.place("rack"), stock.place("cleaning bay")];
+  const [gone, stays, strays] = [await aPanel(company.owner, projectId), await aPanel(company.owner, projectId), await aPanel(company.owner, projectId)];
+  const where = async (itemId: string) => valueOf(await getPanel(company.office, { projectId, itemId })).panel.place;
+  const lines = [{ itemId: gone.itemId, counted: 0 }, { itemId: stays.itemId, counted: 1 }];
+  const count = { projectId, countId: anId(), placeId: rack, lines };
+  expect(refusal(await lockCount(company.leadingHand, { ...count, lines: [{ itemId: stays.itemId, counted: 2 }] }))).toBe("panel-counted-twice");
+  expect(valueOf(await lockCount(company.leadingHand, count)).differences).toBe(1);
+  // 31.50 of sheet, 18.00 of making, 2.50 of fillet and nails: 52.00.
+  expect(valueOf(await getCounts(company.office, { projectId })).counts[0]).toMatchObject({ loss: 5200, withoutPrice: 0 });
+  const settle = { projectId, countId: count.countId, itemId: gone.itemId, as: "accepted" as const, reason: "Gone with the rubbish" };
+  expect(refusal(await settleCount(company.leadingHand, settle))).toBe("not-allowed");
+  valueOf(await settleCount(company.office, settle));
+  expect([await where(gone.itemId), await where(stays.itemId)]).toEqual(["Lost", "Rack"]);
+
+  const inBay = { projectId, countId: anId(), placeId: bay, lines: [{ itemId: strays.itemId, counted: 1 }, { itemId: gone.itemId, counted: 1 }] };
+  expect(valueOf(await lockCount(company.leadingHand, inBay)).differences).toBe(2);
+  for (const itemId of [strays.itemId, gone.itemId]) valueOf(await settleCount(company.office, { ...settle, countId: inBay.countId, itemId, reason: "Lay in the bay" }));
+  expect([await where(strays.itemId), await where(gone.itemId)]).toEqual(["Cleaning bay", "Cleaning bay"]);
+
+  valueOf(await recordPanelEvent(company.office, { projectId, itemId: strays.itemId, kind: "scrapped", happenedAt: new Date().toISOString(), reason: "Delaminated", amount: 0 }));
+  const scrapped = { projectId, countId: anId(), placeId: rack, lines: [{ itemId: strays.itemId, counted: 1 }] };
+  valueOf(await lockCount(company.leadingHand, scrapped));
+  expect(refusal(await settleCount(company.office, { ...settle, countId: scrapped.countId, itemId: strays.itemId }))).toBe("panel-ended");
 });
 
 it("says for chosen columns what to take and what is short", async () => {

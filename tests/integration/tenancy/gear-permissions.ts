@@ -54,6 +54,8 @@ export const gearPermissions = (ofProject: OfProject): Readonly<Record<string, R
     const stock = await opened(site);
     return { movementId: anId(), happenedAt: NOON, to: { what: "columns" }, lines: [{ itemId: stock.item("Wedge"), fromId: stock.place("rack"), columnId: columnOf(site), quantity: 3 }] };
   }),
+  "gear.getItems": ofProject(all),
+  "gear.getColumnGear": ofProject(all, (site) => ({ columnId: columnOf(site) })),
   "gear.getMovements": ofProject(all),
   "gear.getItem": ofProject(all, async (site) => ({ itemId: (await opened(site)).item("Wedge") })),
   "gear.getPanels": ofProject(all),

@@ -20,7 +20,7 @@ export const listCounts = (scope: ProjectScope) =>
   });
 
 export const findCountLine = (scope: ProjectScope, countId: string, itemId: string) =>
-  scope.tx.gearCountLine.findFirst({ where: { ...within(scope), countId, itemId }, include: { count: true, item: { select: { name: true } } } });
+  scope.tx.gearCountLine.findFirst({ where: { ...within(scope), countId, itemId }, include: { count: true, item: { select: { name: true, family: true } } } });
 
 /** False when somebody settled it before. */
 export async function settleLine(scope: ProjectScope, countId: string, itemId: string, how: { as: "accepted" | "found"; reason: string; movementId: string | null }): Promise<boolean> {

@@ -5,6 +5,7 @@ import { transfer } from "#lib/trade/gear/ledger.ts";
 import { projectUseCase } from "../../gate/use-case.ts";
 import { listPlaces } from "../ledger/ledger-store.ts";
 import { postMovements } from "../ledger/post-movements.ts";
+import { settleReserved } from "../reserved/settle-reserved.ts";
 import { columnPlaces } from "../ticks/tick-store.ts";
 import { listColumnsToStand } from "./gear-store.ts";
 
@@ -25,8 +26,10 @@ export const gatherLines = projectUseCase("gear.gatherLines", "gear.move", gathe
   const atColumn = new Map(to.what === "truck" ? [] : (await columnPlaces(scope, columnIds)).map((place) => [place.columnId, place.id]));
   const target = (columnId: string): string => (to.what === "truck" ? to.truckId : (atColumn.get(columnId) ?? ""));
   const [only] = columnIds;
-  return postMovements(scope, [{
+  const posted = await postMovements(scope, [{
     id: movementId, kind: "gathered", projectId: scope.projectId, columnId: to.what === "columns" && columnIds.length === 1 ? (only ?? null) : null, happenedAt,
     lines: lines.flatMap(({ itemId, fromId, columnId, quantity }) => transfer(itemId, fromId, target(columnId), quantity)),
   }]);
+  if (posted.ok) await settleReserved(scope);
+  return posted;
 });

@@ -1,7 +1,10 @@
 import "server-only";
-import { gearInput, gearItemInput, movementsInput } from "#lib/contracts/gear.ts";
+import { gearColumnInput, gearInput, gearItemInput, movementsInput, projectInput } from "#lib/contracts/gear.ts";
 import { notFound, ok } from "#lib/kernel/result.ts";
+import { hasDone } from "#lib/trade/progress/stages.ts";
+import { findColumn } from "../../columns/store.ts";
 import { projectUseCase } from "../../gate/use-case.ts";
+import { listClampKindRows } from "../../projects/clamp-store.ts";
 import { projectHead } from "../../projects/project-head.ts";
 import { readProject } from "../../projects/store.ts";
 import { listCountedItems } from "../ledger/item-store.ts";
@@ -33,4 +36,19 @@ export const getGearItem = projectUseCase("gear.getItem", "gear.read", gearItemI
   const standings = (await listStandings(scope, scope.projectId)).filter((standing) => standing.itemId === itemId);
   const kept = (await listCountedItems(scope)).find(({ id }) => id === itemId) ?? null;
   return ok({ project: projectHead(await readProject(scope)), item, kept, standings, movements: await listMovements(scope, { itemId, most: 200 }), role: scope.member.role });
+});
+
+/** Everything that can be counted, the places it can be at, and the clamp kinds no item stands for yet. */
+export const getItems = projectUseCase("gear.getItems", "gear.read", projectInput, async (scope) => {
+  const items = await listCountedItems(scope);
+  const kinds = (await listClampKindRows(scope)).map(({ id, name }) => ({ id, name, hasSet: items.some(({ family, clampKindId }) => family === "clamp set" && clampKindId === id) }));
+  return ok({ project: projectHead(await readProject(scope)), items, places: (await listOpenPlaces(scope, scope.projectId)).filter(({ kind }) => kind !== "supplier"), kinds, role: scope.member.role });
+});
+
+/** What lies at one column, and whether its clamped tick brings clamps: a round column has none of this tool's forms. */
+export const getColumnGear = projectUseCase("gear.getColumnGear", "gear.read", gearColumnInput, async (scope, { columnId }) => {
+  const column = await findColumn(scope, columnId);
+  if (!column) return notFound("column");
+  const here = (await listStandings(scope, scope.projectId)).filter((standing) => standing.columnId === columnId);
+  return ok({ here: here.map(({ itemId, item, family, quantity }) => ({ itemId, item, family, quantity })), isRound: column.shape === "circle", mayGather: !hasDone(column.done, "stood") });
 });

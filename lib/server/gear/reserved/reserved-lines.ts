@@ -30,7 +30,7 @@ export async function readReservedPanels(scope: ProjectScope, itemIds: readonly 
     return parent !== undefined && panelLife(parent, parent.events, parent.strippedAt).ended === null;
   };
   return new Map(rows.map((row) => [row.itemId, {
-    itemId: row.itemId, name: row.name, widthMm: row.widthMm, heightMm: row.heightMm, where: whereIs(row, scope.projectId), place: row.place, outOfUse: outOfUse(row),
+    itemId: row.itemId, name: row.name, widthMm: row.widthMm, heightMm: row.heightMm, where: whereIs(row, scope.projectId), columnId: row.columnId, place: row.place, outOfUse: outOfUse(row),
     cutFrom: row.cutFromId === null ? null : { itemId: row.cutFromId, isWhole: isWhole(row.cutFromId) },
   }]));
 }

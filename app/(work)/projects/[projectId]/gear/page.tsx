@@ -3,12 +3,14 @@ import { can } from "#lib/access/permissions.ts";
 import { addDays, instantOf, isDay, toDay } from "#lib/kernel/days.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { getGear, type GearPage } from "#lib/server/gear/pages/get-gear.ts";
+import { ButtonLink } from "#app/_ui/control/button-link.tsx";
 import { PrintButton } from "#app/_ui/control/print-button.tsx";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
 import { Page } from "#app/_ui/page/page.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { DayText } from "#app/_ui/value/day-text.tsx";
 import { TimeText } from "#app/_ui/value/time-text.tsx";
+import { paths } from "#app/paths.ts";
 import { Refused } from "../../../refused.tsx";
 import { AsOf } from "./_parts/as-of.tsx";
 import { GearButtons } from "./_parts/forms/gear-buttons.tsx";
@@ -42,7 +44,7 @@ export default async function GearPageShown({ params, searchParams }: Props) {
   const { standings, shortfalls, items, places, readAt, role } = first.value;
   const choices = places.map(({ id, name, kind }) => ({ value: id, label: name, kind }));
   return (
-    <Page title="Gear" subtitle={project.name} actions={<PrintButton />} facts={[{ label: "As of", value: day === null ? <TimeText at={readAt} timeZone={project.timeZone} /> : <DayText day={day} /> }]}>
+    <Page title="Gear" subtitle={project.name} actions={<><ButtonLink href={paths.gearItems(projectId)}>Items and places</ButtonLink><PrintButton /></>} facts={[{ label: "As of", value: day === null ? <TimeText at={readAt} timeZone={project.timeZone} /> : <DayText day={day} /> }]}>
       {shortfalls.length > 0 ? <ShortfallList projectId={projectId} shortfalls={shortfalls} places={choices} canSettle={can(role, "gear.settle")} /> : null}
       {can(role, "gear.move") ? <GearButtons projectId={projectId} items={items.map(({ id, name }) => ({ id, name }))} lying={lying(first.value)} places={choices} /> : null}
       {standings.length === 0 ? (

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { cache } from "react";
 import { can } from "#lib/access/permissions.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
+import { getColumnGear } from "#lib/server/gear/pages/get-gear.ts";
 import { getColumn } from "#lib/server/columns/get-column.ts";
 import { PrintButton } from "#app/_ui/control/print-button.tsx";
 import { Page } from "#app/_ui/page/page.tsx";
@@ -13,6 +14,7 @@ import { RemoveColumn } from "./_parts/change/remove-column.tsx";
 import { storedColumn } from "./_parts/change/stored-column.ts";
 import { ColumnNow } from "./_parts/column-now.tsx";
 import { FormSheet } from "./_parts/form/form-sheet.tsx";
+import { GearHere } from "./_parts/gear-here.tsx";
 import { History } from "./_parts/history/history.tsx";
 import { StackList } from "./_parts/stack-list.tsx";
 import { titleFacts } from "./_parts/title-facts.tsx";
@@ -32,7 +34,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function ColumnPage({ params }: Props) {
   const { projectId, columnId } = await params;
-  const [answer, account] = await Promise.all([readColumn(projectId, columnId), ownAccount()]);
+  const [answer, account, gear] = await Promise.all([readColumn(projectId, columnId), ownAccount(), getColumnGear(await currentCaller(), { projectId, columnId })]);
   if (!answer.ok) return <Refused failure={answer.failure} />;
   if (!account.ok) return <Refused failure={account.failure} />;
   const { project, column, state, next, progressRule, queried, readAt } = answer.value;
@@ -55,6 +57,7 @@ export default async function ColumnPage({ params }: Props) {
       <ToDecide {...about} held={state.held === null ? null : { at: state.held.at, reason: state.held.reason }} queried={queried} />
       <ColumnNow key={column.id} page={{ project, column, state: { done: state.done, flagged: state.flagged, pouredAt: state.pouredAt, asksForReading: state.asksForReading }, next, progressRule, readAt }} me={me} />
       <FormSheet page={answer.value} canSetUp={can(me.role, "project.set-up")} />
+      {gear.ok ? <GearHere projectId={project.id} columnId={column.id} gear={gear.value} /> : null}
       <StackList page={answer.value} />
       <History page={answer.value} me={me} />
     </Page>

@@ -9,7 +9,7 @@ import { cleanGear, moveGear, reverseMovement } from "#lib/server/gear/move-gear
 import { settleShortfalls } from "#lib/server/gear/pages/settle-shortfalls.ts";
 import { cutDownPanel, makePanels, recordPanelEvent, withdrawPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
 import { assignSet, saveFormSet, unassignSet } from "#lib/server/gear/panels/form-sets.ts";
-import { openStock, prepareGear, saveItem } from "#lib/server/gear/stock.ts";
+import { openStock, prepareGear, saveItem, savePlace } from "#lib/server/gear/stock.ts";
 
 /** Pages are read anew once a change was taken; a refused one changes nothing. */
 async function afresh<T>(answer: Promise<Result<T>>): Promise<Result<T>> {
@@ -26,6 +26,9 @@ export async function openStockAction(input: Parameters<typeof openStock>[1]) {
 }
 export async function saveItemAction(input: Parameters<typeof saveItem>[1]) {
   return afresh(saveItem(await currentCaller(), input));
+}
+export async function savePlaceAction(input: Parameters<typeof savePlace>[1]) {
+  return afresh(savePlace(await currentCaller(), input));
 }
 export async function moveGearAction(input: Parameters<typeof moveGear>[1]) {
   return afresh(moveGear(await currentCaller(), input));

@@ -8,9 +8,14 @@ import { NumberField } from "#app/_ui/field/number-field.tsx";
 import { SelectField, type Choice } from "#app/_ui/field/select-field.tsx";
 import { useAnswer } from "#app/_ui/form/use-answer.ts";
 import { Notice } from "#app/_ui/message/notice.tsx";
+import { PanelMarks } from "./panel-marks.tsx";
 import { lockCountAction } from "./actions.ts";
 
-type Props = { readonly projectId: string; readonly places: readonly Choice[]; readonly items: readonly { readonly id: string; readonly name: string }[] };
+type Props = {
+  readonly projectId: string; readonly places: readonly Choice[]; readonly items: readonly { readonly id: string; readonly name: string }[];
+  /** By label, with the place the ledger has each at. */
+  readonly panels: readonly { readonly itemId: string; readonly name: string; readonly placeId: string | null }[];
+};
 type Draft = Readonly<Record<string, number>>;
 const STORE = "shutterwright count ";
 
@@ -24,7 +29,7 @@ function kept(key: string): Draft {
 }
 
 /** What the ledger says is not shown: a count that knows the answer is no count. Figures stay on this phone until they are locked. */
-export function CountForm({ projectId, places, items }: Props) {
+export function CountForm({ projectId, places, items, panels }: Props) {
   const [placeId, setPlaceId] = useState(places[0]?.value ?? "");
   const [draft, setDraft] = useState<Draft>({});
   const key = `${projectId} ${placeId}`;
@@ -35,7 +40,7 @@ export function CountForm({ projectId, places, items }: Props) {
     localStorage.setItem(STORE + key, JSON.stringify(next));
   };
   const { submit, value, failure, isPending } = useAnswer(async () => {
-    const lines = items.flatMap(({ id }) => { const counted = draft[id]; return counted === undefined ? [] : [{ itemId: id, counted }]; });
+    const lines = [...items.map(({ id }) => id), ...panels.map(({ itemId }) => itemId)].flatMap((id) => { const counted = draft[id]; return counted === undefined ? [] : [{ itemId: id, counted }]; });
     const answer = await lockCountAction({ projectId, countId: uuidv7From(Date.now(), crypto.getRandomValues(new Uint8Array(10))), placeId, lines });
     if (answer.ok) {
       localStorage.removeItem(STORE + key);
@@ -50,6 +55,7 @@ export function CountForm({ projectId, places, items }: Props) {
         <div className="grid grid-cols-2 gap-3 lg:grid-cols-4">
           {items.map(({ id, name }) => <NumberField key={`${placeId} ${id}`} name={id} label={name} value={draft[id] ?? Number.NaN} onChange={(counted) => enter(id, counted)} minValue={0} places={0} size="glove" />)}
         </div>
+        {panels.length > 0 ? <PanelMarks key={placeId} panels={panels} placeId={placeId} draft={draft} onMark={enter} /> : null}
         <p className="text-sm text-ink-soft">What stays empty was not counted. Enter 0 where none lies there.</p>
         <Button type="submit" kind="primary" size="glove" isPending={isPending} isDisabled={Object.keys(draft).length === 0}>Lock this count</Button>
         {value && !isPending ? <Notice kind="done" title={value.differences === 0 ? "Locked: count and ledger agree." : `Locked: ${value.differences} ${value.differences === 1 ? "item differs" : "items differ"}, see below.`} /> : null}

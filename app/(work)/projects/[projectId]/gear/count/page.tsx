@@ -18,14 +18,14 @@ export default async function CountPage({ params }: Props) {
   const { projectId } = await params;
   const answer = await getCounts(await currentCaller(), { projectId });
   if (!answer.ok) return <Refused failure={answer.failure} />;
-  const { project, counts, items, places, standings, role } = answer.value;
+  const { project, counts, items, places, standings, panels, role } = answer.value;
   const atColumns = [...new Map(standings.filter(({ kind }) => kind === "column").map(({ placeId, place }) => [placeId, { value: placeId, label: `Column ${place}` }])).values()];
   const choices = [...places.filter(({ kind }) => ["rack", "cleaning bay", "truck", "yard"].includes(kind)).map(({ id, name }) => ({ value: id, label: name })), ...atColumns];
   return (
     <Page title="Count" subtitle={`${project.name}: gear`} actions={<PrintButton />}>
       {items.length === 0 || choices.length === 0
         ? <EmptyState title="Nothing to count yet">Once gear is in the ledger it is counted here, place by place.</EmptyState>
-        : can(role, "gear.count") ? <CountForm projectId={projectId} places={choices} items={items.map(({ id, name }) => ({ id, name }))} /> : null}
+        : can(role, "gear.count") ? <CountForm projectId={projectId} places={choices} items={items.map(({ id, name }) => ({ id, name }))} panels={panels} /> : null}
       {counts.length > 0 ? (
         <Section title="Locked counts">
           <div className="flex flex-col gap-4">

@@ -3,11 +3,13 @@ import { can } from "#lib/access/permissions.ts";
 import { isDay } from "#lib/kernel/days.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { gather } from "#lib/server/gear/pages/gather.ts";
+import { Link } from "#app/_ui/control/link.tsx";
 import { PrintButton } from "#app/_ui/control/print-button.tsx";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
 import { Page } from "#app/_ui/page/page.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { TimeText } from "#app/_ui/value/time-text.tsx";
+import { paths } from "#app/paths.ts";
 import { Refused } from "../../../../refused.tsx";
 import { MovementList } from "../_parts/movement-list.tsx";
 import { ColumnChooser } from "./column-chooser.tsx";
@@ -42,6 +44,7 @@ export default async function GatherPage({ params, searchParams }: Props) {
             columns={Object.fromEntries(chosen.map(({ id, gridRef }) => [id, gridRef]))}
           />
         )}
+      {chosen.length > 0 && trucks.length === 0 ? <p className="no-print text-sm text-ink-soft">No truck is named for this project; <Link href={paths.gearItems(projectId)}>name one</Link> to tick what is loaded.</p> : null}
       {gathered.length > 0 ? (
         <Section title="Gathered lately" note="in the last two days; taken back, it lies where it was" className="no-print"><MovementList projectId={projectId} timeZone={project.timeZone} movements={gathered} /></Section>
       ) : null}
