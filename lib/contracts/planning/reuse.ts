@@ -22,5 +22,6 @@ export const acceptReuseInput = z.object({
 });
 export type ReuseLine = z.output<typeof acceptReuseInput>["lines"][number];
 
+export const reservedInput = z.object({ projectId: id, columnId: id.optional() });
 export const withdrawReservedInput = z.object({ projectId: id, reservationIds: z.array(id).min(1, "Choose at least one line.").max(MOST_LINES), reason: line(200) });
 export const cutReservedInput = z.object({ projectId: id, reservationId: id, happenedAt: instant });

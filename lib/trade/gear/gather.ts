@@ -5,9 +5,9 @@ export type GatherFor = {
   /** Its own place, once something was brought there, and what lies there: that is gathered already. */
   readonly placeId: string | null;
   readonly there: readonly { readonly itemId: string; readonly quantity: number }[];
-  /** Panels of the set that is assigned; none where there is no set. */
+  /** Panels of the set that is assigned, or spoken for. */
   readonly panels: readonly string[];
-  /** What closes the column when no set is assigned to it. */
+  /** Its faces that no panel is named for. */
   readonly faces: readonly FacePanel[];
   readonly clamping: readonly { readonly itemId: string; readonly quantity: number }[];
   /** Lengths of corner strip, in millimetres, and how many. */
@@ -56,7 +56,7 @@ export function gatherList(columns: readonly GatherFor[], stocked: readonly Stoc
       if (panel?.isAtHand && panel.placeId !== null) taken(column.columnId, { itemId, placeId: panel.placeId, quantity: 1 });
       else elsewhere.push({ itemId, placeId: panel?.placeId ?? null });
     }
-    for (const face of column.panels.length > 0 ? [] : column.faces) {
+    for (const face of column.faces) {
       const closing = bestFor(face, [...brought.values()]);
       if (closing) {
         brought.delete(closing.itemId);

@@ -10,7 +10,7 @@ export type ReservedPanel = {
   readonly itemId: string; readonly name: string; readonly widthMm: number; readonly heightMm: number;
   /** On site where a crew takes it from, in the company's yard, on a column, or in none of these. */
   readonly where: "site" | "yard" | "column" | "gone";
-  /** The column it is at. */
+  /** The column it stands on or was brought to. */
   readonly columnId: string | null;
   /** Why it serves no more: "scrapped: film worn". */
   readonly outOfUse: string | null;

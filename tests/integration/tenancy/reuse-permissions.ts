@@ -30,5 +30,6 @@ async function accepted(site: Site): Promise<string> {
 export const reusePermissions = (ofProject: OfProject): Readonly<Record<string, Row>> => ({
   "cutting.acceptReuse": ofProject(desk, async (site) => ({ whole: false, lines: [await aLine(site)] })),
   "cutting.withdrawReserved": ofProject(desk, async (site) => ({ reservationIds: [await accepted(site)], reason: "Wanted elsewhere" })),
+  "gear.getReserved": ofProject(all),
   "gear.cutReserved": ofProject(all, async (site) => ({ reservationId: await accepted(site), happenedAt: NOON })),
 });

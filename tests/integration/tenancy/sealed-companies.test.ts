@@ -18,6 +18,7 @@ import { assignSet } from "#lib/server/gear/panels/form-sets.ts";
 import { recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
 import { createToken } from "#lib/server/people/access-tokens.ts";
 import { invitePerson } from "#lib/server/people/invitations.ts";
+import { acceptReuse } from "#lib/server/cutting/reuse/accept-reuse.ts";
 import { savePlannedDays } from "#lib/server/pours/planned-days.ts";
 import { recordSiteEvents } from "#lib/server/progress/record-site-events.ts";
 
@@ -63,6 +64,8 @@ async function aFullCompany(name: string): Promise<Company> {
   valueOf(await recordSiteEvents(company.owner, { projectId, events: [aTick(columnIds[0] ?? "", "cut")] }));
   valueOf(await savePlannedDays(company.owner, { projectId, columns: [{ columnId: columnIds[0] ?? "", pour: null, stoodOn: "2031-03-03", pouredOn: null }] }));
   await aGear(company, project);
+  const face = { columnId: columnIds[2] ?? "", face: "A" as const, source: { kind: "new" as const } };
+  valueOf(await acceptReuse(company.owner, { projectId, whole: false, lines: [face] }));
   await aFullHire(company, projectId);
   await aFullOrder(company, projectId);
   await aFullReturn(company, project);

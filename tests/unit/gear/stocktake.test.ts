@@ -34,7 +34,7 @@ describe("a list to gather", () => {
 
   it("takes the free panel with least to spare, once, and an assigned set as it is", () => {
     const panels = [panel("tall", 634, 3200), panel("close", 633, 2800), panel("taken", 634, 2750, { isFree: false }), panel("gone", 600, 2750, { isAtHand: false, placeId: "B9" })];
-    const list = gatherList([column("A1", { clamping: [] }), column("A2", { clamping: [], panels: ["taken", "gone"] })], [], panels);
+    const list = gatherList([column("A1", { clamping: [] }), column("A2", { clamping: [], panels: ["taken", "gone"], faces: [] })], [], panels);
     expect(list.take.map(({ itemId }) => itemId)).toEqual(["close", "taken"]);
     expect(list.elsewhere).toEqual([{ itemId: "gone", placeId: "B9" }]);
     expect(list.cutPanels).toEqual([{ widthMm: 600, heightMm: 2750, count: 1 }]);

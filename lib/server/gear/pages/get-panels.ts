@@ -2,12 +2,14 @@ import "server-only";
 import { gearInput, panelInput } from "#lib/contracts/gear.ts";
 import { notFound, ok } from "#lib/kernel/result.ts";
 import { panelLife } from "#lib/trade/gear/panel-life.ts";
+import type { ProjectScope } from "../../gate/scope.ts";
 import { projectUseCase } from "../../gate/use-case.ts";
 import { projectHead } from "../../projects/project-head.ts";
 import { readProject } from "../../projects/store.ts";
 import { listOpenPlaces } from "../ledger/place-store.ts";
 import { listCutInto, listPanels, type PanelRow } from "../panels/panel-store.ts";
 import { listSets } from "../panels/set-store.ts";
+import { listReserved } from "../reserved/reserved-store.ts";
 import { listMovements } from "./gear-store.ts";
 
 const withLife = ({ events, strippedAt, ...panel }: PanelRow) => {
@@ -26,13 +28,25 @@ export const getPanels = projectUseCase("gear.getPanels", "gear.read", projectOn
 });
 export type PanelsPage = Extract<Awaited<ReturnType<typeof getPanels>>, { ok: true }>["value"];
 
+/** The columns that speak for the panel, one after another. */
+async function comingFor(scope: ProjectScope, itemId: string) {
+  const lines = await listReserved(scope);
+  const coming: { columnId: string; gridRef: string; level: string; face: string; stoodOn: string | null; cutDown: boolean }[] = [];
+  for (let line = lines.find((each) => each.itemId === itemId); line && coming.length < lines.length; ) {
+    const { columnId, gridRef, level, face, stoodOn, cutDown } = line;
+    coming.push({ columnId, gridRef, level, face, stoodOn, cutDown });
+    line = lines.find((each) => each.itemId === null && each.afterColumnId === columnId && each.afterFace === face);
+  }
+  return coming;
+}
+
 export const getPanel = projectUseCase("gear.getPanel", "gear.read", panelInput, async (scope, { itemId }) => {
   const [panel] = await listPanels(scope, { itemIds: [itemId] });
   if (!panel || (panel.placeProjectId !== null && panel.placeProjectId !== scope.projectId)) return notFound("panel");
   const [parent] = panel.cutFromId === null ? [] : await listPanels(scope, { itemIds: [panel.cutFromId] });
   return ok({
     project: projectHead(await readProject(scope)), panel: withLife(panel), parent: parent ? { itemId: parent.itemId, name: parent.name } : null,
-    cutInto: (await listCutInto(scope, itemId)).map(({ item, ...rest }) => ({ ...rest, name: item.name })), movements: await listMovements(scope, { itemId, most: 100 }), role: scope.member.role,
+    cutInto: (await listCutInto(scope, itemId)).map(({ item, ...rest }) => ({ ...rest, name: item.name })), movements: await listMovements(scope, { itemId, most: 100 }), coming: await comingFor(scope, itemId), role: scope.member.role,
   });
 });
 export type PanelPage = Extract<Awaited<ReturnType<typeof getPanel>>, { ok: true }>["value"];

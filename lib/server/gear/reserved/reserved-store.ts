@@ -4,20 +4,26 @@ import type { CompanyScope, ProjectScope } from "../../gate/scope.ts";
 import { newId } from "../../platform/new-id.ts";
 
 export type ReservedRow = Reserved & {
-  readonly gridRef: string; readonly level: string; readonly panel: string | null; readonly after: string | null; readonly afterLevel: string | null;
+  readonly gridRef: string; readonly level: string; readonly levelId: string; readonly panel: string | null; readonly after: string | null; readonly afterLevel: string | null;
   readonly acceptedAt: string; readonly acceptedBy: string;
+  /** The day its column is planned to be stood, and the set it has already. */
+  readonly stoodOn: string | null; readonly set: string | null;
 };
 
 /** What is spoken for in the project and has not ended, by column and face; of the columns named, or of all. */
 export const listReserved = (scope: ProjectScope, columnIds: readonly string[] | null = null) =>
   scope.tx.$queryRaw<ReservedRow[]>`
     select r.id::text, r.column_id::text "columnId", r.face, r.width_mm "widthMm", r.height_mm "heightMm", r.source, r.item_id::text "itemId",
-      r.after_column_id::text "afterColumnId", r.after_face "afterFace", r.cut_down "cutDown", c.grid_ref "gridRef", l.name level, i.name panel,
-      e.grid_ref "after", m.name "afterLevel", to_char(r.accepted_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') "acceptedAt", w.name "acceptedBy"
+      r.after_column_id::text "afterColumnId", r.after_face "afterFace", r.cut_down "cutDown", c.grid_ref "gridRef", l.name level, l.id::text "levelId", i.name panel,
+      e.grid_ref "after", m.name "afterLevel", to_char(r.accepted_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') "acceptedAt", w.name "acceptedBy",
+      to_char(d.stood_on, 'YYYY-MM-DD') "stoodOn", s.name "set"
     from panel_reservation r
     join column_lift c on c.company_id = r.company_id and c.project_id = r.project_id and c.id = r.column_id
     join level l on l.company_id = c.company_id and l.project_id = c.project_id and l.id = c.from_level_id
     join person w on w.company_id = r.company_id and w.id = r.accepted_by_id
+    left join planned_days d on d.company_id = c.company_id and d.project_id = c.project_id and d.column_id = c.id
+    left join gear_assignment a on a.company_id = c.company_id and a.project_id = c.project_id and a.column_id = c.id and a.withdrawn_at is null
+    left join gear_form_set s on s.company_id = a.company_id and s.project_id = a.project_id and s.id = a.set_id
     left join gear_item i on i.company_id = r.company_id and i.id = r.item_id
     left join column_lift e on e.company_id = r.company_id and e.project_id = r.project_id and e.id = r.after_column_id
     left join level m on m.company_id = e.company_id and m.project_id = e.project_id and m.id = e.from_level_id

@@ -1,7 +1,10 @@
 import type { Metadata } from "next";
+import { can } from "#lib/access/permissions.ts";
+import { addDays } from "#lib/kernel/days.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { getOrdersDue } from "#lib/server/gear/orders/get-orders.ts";
 import { getToday } from "#lib/server/progress/get-today.ts";
+import { getReserved } from "#lib/server/gear/reserved/get-reserved.ts";
 import { getReturnTasks } from "#lib/server/returns/return-tasks.ts";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
 import { ButtonLink } from "#app/_ui/control/button-link.tsx";
@@ -14,6 +17,8 @@ import { ownAccount } from "../../../own-account.ts";
 import { Refused } from "../../../refused.tsx";
 import { OrdersDue } from "../gear/orders/_parts/orders-due.tsx";
 import { ReturnTasks } from "../hire/return-plan/return-tasks.tsx";
+import { CutDownSection } from "../gear/_parts/reserved/cut-down-section.tsx";
+import { FallenNotice } from "../gear/_parts/reserved/fallen-notice.tsx";
 import { TodayBoard } from "./today-board.tsx";
 
 export const metadata: Metadata = { title: "Today" };
@@ -29,6 +34,7 @@ export default async function TodayPage({ params }: { readonly params: Promise<{
   const returns = await getReturnTasks(await currentCaller(), { projectId });
   const due = returns.ok ? returns.value.tasks.filter(({ on }) => on <= returns.value.today) : [];
   const orders = await getOrdersDue(await currentCaller(), { projectId });
+  const reserved = await getReserved(await currentCaller(), { projectId });
   const { id, name, role } = account.value;
   return (
     <Page title="Today" subtitle={<>{project.name} · {instantWords(readAt, project.timeZone).day}</>}>
@@ -36,6 +42,12 @@ export default async function TodayPage({ params }: { readonly params: Promise<{
         <Section title="Hire to send back"><ReturnTasks projectId={project.id} tasks={due} today={returns.value.today} canWithdraw={false} /></Section>
       ) : null}
       {orders.ok && orders.value.length > 0 ? <Section title="Ply and timber to receive"><OrdersDue projectId={project.id} orders={orders.value} /></Section> : null}
+      {reserved.ok ? (
+        <>
+          <FallenNotice projectId={project.id} fallen={reserved.value.fallen} isElsewhere />
+          <CutDownSection projectId={project.id} lines={reserved.value.lines.filter(({ stoodOn }) => stoodOn === null || stoodOn <= addDays(reserved.value.today, 1))} units={project.units} mayCut={can(role, "gear.move")} />
+        </>
+      ) : null}
       {isCut ? <Notice title="Only the first columns are shown.">More are open than fit here; the rest are on the Columns page.</Notice> : null}
       {columns.length === 0 ? (
         <EmptyState title="No column is open" actions={<ButtonLink href={paths.columns(project.id)}>See the columns</ButtonLink>}>

@@ -4,6 +4,7 @@ import { can } from "#lib/access/permissions.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { getColumnGear } from "#lib/server/gear/pages/get-gear.ts";
 import { getColumn } from "#lib/server/columns/get-column.ts";
+import { getReserved } from "#lib/server/gear/reserved/get-reserved.ts";
 import { PrintButton } from "#app/_ui/control/print-button.tsx";
 import { Page } from "#app/_ui/page/page.tsx";
 import { instantWords } from "#app/_ui/value/time-words.ts";
@@ -12,6 +13,7 @@ import { Refused } from "../../../../refused.tsx";
 import { ChangeColumn } from "./_parts/change/change-column.tsx";
 import { RemoveColumn } from "./_parts/change/remove-column.tsx";
 import { storedColumn } from "./_parts/change/stored-column.ts";
+import { ColumnPanels } from "./_parts/column-panels.tsx";
 import { ColumnNow } from "./_parts/column-now.tsx";
 import { FormSheet } from "./_parts/form/form-sheet.tsx";
 import { GearHere } from "./_parts/gear-here.tsx";
@@ -34,7 +36,8 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function ColumnPage({ params }: Props) {
   const { projectId, columnId } = await params;
-  const [answer, account, gear] = await Promise.all([readColumn(projectId, columnId), ownAccount(), getColumnGear(await currentCaller(), { projectId, columnId })]);
+  const caller = await currentCaller();
+  const [answer, account, gear, reserved] = await Promise.all([readColumn(projectId, columnId), ownAccount(), getColumnGear(caller, { projectId, columnId }), getReserved(caller, { projectId, columnId })]);
   if (!answer.ok) return <Refused failure={answer.failure} />;
   if (!account.ok) return <Refused failure={account.failure} />;
   const { project, column, state, next, progressRule, queried, readAt } = answer.value;
@@ -56,6 +59,7 @@ export default async function ColumnPage({ params }: Props) {
     >
       <ToDecide {...about} held={state.held === null ? null : { at: state.held.at, reason: state.held.reason }} queried={queried} />
       <ColumnNow key={column.id} page={{ project, column, state: { done: state.done, flagged: state.flagged, pouredAt: state.pouredAt, asksForReading: state.asksForReading }, next, progressRule, readAt }} me={me} />
+      {reserved.ok ? <ColumnPanels reserved={reserved.value} /> : null}
       <FormSheet page={answer.value} canSetUp={can(me.role, "project.set-up")} />
       {gear.ok ? <GearHere projectId={project.id} columnId={column.id} gear={gear.value} /> : null}
       <StackList page={answer.value} />

@@ -1,7 +1,9 @@
 import type { Metadata } from "next";
 import { Suspense } from "react";
+import { can } from "#lib/access/permissions.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { getCuttingOrder, planCutting } from "#lib/server/cutting/plan-cutting.ts";
+import { getReserved } from "#lib/server/gear/reserved/get-reserved.ts";
 import { Link } from "#app/_ui/control/link.tsx";
 import { PrintButton } from "#app/_ui/control/print-button.tsx";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
@@ -12,6 +14,7 @@ import { Page } from "#app/_ui/page/page.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { paths } from "#app/paths.ts";
 import { Refused } from "../../../../refused.tsx";
+import { CutDownSection } from "../_parts/reserved/cut-down-section.tsx";
 import { LeftOutNotice } from "./_parts/left-out-notice.tsx";
 import { LevelLinks } from "./_parts/level-links.tsx";
 import { PlanView } from "./_parts/plan-view.tsx";
@@ -27,6 +30,7 @@ export default async function CuttingPage({ params, searchParams }: Props) {
   const asked = await getCuttingOrder(await currentCaller(), choice);
   if (!asked.ok) return <Refused failure={asked.failure} />;
   const { project, levels, level, groups, leftOut, cuttingRule } = asked.value;
+  const reserved = await getReserved(await currentCaller(), { projectId: project.id });
   const sets = groups.reduce((sum, group) => sum + group.sets, 0);
   return (
     <Page
@@ -47,6 +51,7 @@ export default async function CuttingPage({ params, searchParams }: Props) {
         <>
           <LevelLinks levels={levels} levelId={level.id} hrefOf={(levelId) => paths.cutting(project.id, { level: levelId })} />
           <LeftOutNotice leftOut={leftOut} />
+          {reserved.ok ? <CutDownSection projectId={project.id} lines={reserved.value.lines.filter(({ levelId }) => levelId === level.id)} units={project.units} mayCut={can(reserved.value.role, "gear.move")} /> : null}
           {groups.length > 0 ? <Section title="Form sets to cut" note="A set is stripped and stood again: cut as many as are in use at once" className="no-print"><SetsForm projectId={project.id} levelId={level.id} groups={groups} units={project.units} /></Section> : null}
           {sets > 0 ? (
             <Suspense key={JSON.stringify(choice)} fallback={<p role="status" className="border-2 border-dashed border-edge bg-sheet p-6">Working out the cuts; this takes a few seconds.</p>}>

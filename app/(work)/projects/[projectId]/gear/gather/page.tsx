@@ -13,6 +13,7 @@ import { paths } from "#app/paths.ts";
 import { Refused } from "../../../../refused.tsx";
 import { MovementList } from "../_parts/movement-list.tsx";
 import { ColumnChooser } from "./column-chooser.tsx";
+import { WaitingPanels } from "./waiting-panels.tsx";
 import { GatherSheet } from "./gather-sheet.tsx";
 
 export const metadata: Metadata = { title: "Gather" };
@@ -25,7 +26,7 @@ export default async function GatherPage({ params, searchParams }: Props) {
   const day = on !== undefined && isDay(on) ? on : undefined;
   const answer = await gather(await currentCaller(), { projectId, ...(columnIds ? { columnIds } : {}), ...(day ? { on: day } : {}) });
   if (!answer.ok) return <Refused failure={answer.failure} />;
-  const { project, open, chosen, list, names, readAt, trucks, kinds, gathered, role } = answer.value;
+  const { project, open, chosen, list, waiting, names, readAt, trucks, kinds, gathered, role } = answer.value;
   return (
     <Page
       title="Gather" subtitle={project.name} actions={<PrintButton />} isSheet
@@ -38,11 +39,14 @@ export default async function GatherPage({ params, searchParams }: Props) {
       {chosen.length === 0
         ? <EmptyState title={open.length === 0 ? "No column waits to be stood" : "Choose the columns"}>The list then says which panels and clamps to take from where, what to cut, and what is short.</EmptyState>
         : (
-          <GatherSheet
-            projectId={projectId} listKey={`${projectId} ${chosen.map(({ id }) => id).join(",")}`} list={list} items={names.items} units={project.units} mayPost={can(role, "gear.move")}
-            places={Object.fromEntries(Object.entries(names.places).map(([id, name]) => [id, { name, kind: kinds[id] ?? "column" }]))} trucks={trucks}
-            columns={Object.fromEntries(chosen.map(({ id, gridRef }) => [id, gridRef]))}
-          />
+          <>
+            <WaitingPanels projectId={projectId} waiting={waiting} units={project.units} role={role} />
+            <GatherSheet
+              projectId={projectId} listKey={`${projectId} ${chosen.map(({ id }) => id).join(",")}`} list={list} items={names.items} units={project.units} mayPost={can(role, "gear.move")}
+              places={Object.fromEntries(Object.entries(names.places).map(([id, name]) => [id, { name, kind: kinds[id] ?? "column" }]))} trucks={trucks}
+              columns={Object.fromEntries(chosen.map(({ id, gridRef }) => [id, gridRef]))}
+            />
+          </>
         )}
       {chosen.length > 0 && trucks.length === 0 ? <p className="no-print text-sm text-ink-soft">No truck is named for this project; <Link href={paths.gearItems(projectId)}>name one</Link> to tick what is loaded.</p> : null}
       {gathered.length > 0 ? (

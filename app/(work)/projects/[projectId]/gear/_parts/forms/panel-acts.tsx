@@ -14,11 +14,12 @@ import type { Units } from "#app/_ui/value/format-quantity.ts";
 import { cutDownPanelAction, recordPanelEventAction, withdrawPanelEventAction } from "../actions.ts";
 import { moneyPlaces, toMinor } from "../money.ts";
 
-type Panel = { readonly itemId: string; readonly name: string; readonly widthMm: number; readonly heightMm: number; readonly mayTurn: boolean; readonly isDemoted: boolean };
+type Panel = { readonly itemId: string; readonly name: string; readonly widthMm: number; readonly heightMm: number; readonly isDamaged: boolean; readonly mayTurn: boolean; readonly isDemoted: boolean };
 type Props = { readonly projectId: string; readonly panel: Panel; readonly units: Units; readonly currency: string };
-type Act = "repaired" | "turned" | "demoted" | "scrapped";
+type Act = "damaged" | "repaired" | "turned" | "demoted" | "scrapped";
 
 const ACTS: Readonly<Record<Act, { readonly label: string; readonly title: string; readonly amount: string | null; readonly reasons: readonly string[] }>> = {
+  damaged: { label: "Damaged", title: "Put aside until it is repaired", amount: null, reasons: ["Corner broken out", "Hole in the face", "Film torn", "Edge split", "Backing timber loose"] },
   repaired: { label: "Repaired", title: "What was repaired", amount: "What it cost", reasons: ["Hole plugged and filled", "Edge cut back and sealed", "Film patched"] },
   turned: { label: "Turned", title: "Turned to its other face", amount: null, reasons: [] },
   demoted: { label: "Demote", title: "Only for hidden faces from now on", amount: null, reasons: ["Film worn", "Edges swollen", "Patched too often"] },
@@ -30,7 +31,7 @@ export function PanelActs(props: Props) {
   const { panel } = props;
   const [open, setOpen] = useState<Act | "cut down" | null>(null);
   const close = () => setOpen(null);
-  const acts: readonly Act[] = ["repaired", ...(panel.mayTurn ? (["turned"] as const) : []), ...(panel.isDemoted ? [] : (["demoted"] as const)), "scrapped"];
+  const acts: readonly Act[] = [...(panel.isDamaged ? [] : (["damaged"] as const)), "repaired", ...(panel.mayTurn ? (["turned"] as const) : []), ...(panel.isDemoted ? [] : (["demoted"] as const)), "scrapped"];
   return (
     <div className="no-print flex flex-wrap gap-3">
       {acts.map((act) => <Button key={act} size="glove" kind={act === "scrapped" ? "danger" : "plain"} onPress={() => setOpen(act)}>{ACTS[act].label}</Button>)}
@@ -53,7 +54,7 @@ function ActForm({ projectId, panel, currency, act, onDone }: Props & { readonly
   });
   return (
     <FieldForm action={submit} {...(failure ? { failure } : {})}>
-      <SuggestField name="reason" label={act === "repaired" ? "What was done" : "Why"} suggestions={reasons} size="glove" isRequired={act === "demoted" || act === "scrapped"} />
+      <SuggestField name="reason" label={act === "repaired" ? "What was done" : "Why"} suggestions={reasons} size="glove" isRequired={act === "damaged" || act === "demoted" || act === "scrapped"} />
       {amountLabel ? <NumberField name="amount" label={amountLabel} unit={currency} minValue={0} places={moneyPlaces(currency)} size="glove" /> : null}
       <div className="flex justify-end"><Button type="submit" kind={act === "scrapped" ? "danger" : "primary"} size="glove" isPending={isPending}>{label}</Button></div>
     </FieldForm>

@@ -3,9 +3,11 @@ import { can } from "#lib/access/permissions.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { getPanel } from "#lib/server/gear/pages/get-panels.ts";
 import { Link } from "#app/_ui/control/link.tsx";
+import { Notice } from "#app/_ui/message/notice.tsx";
 import { Page } from "#app/_ui/page/page.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { Quantity } from "#app/_ui/value/quantity.tsx";
+import { dayWords } from "#app/_ui/value/time-words.ts";
 import { TimeText } from "#app/_ui/value/time-text.tsx";
 import { paths } from "#app/paths.ts";
 import { Refused } from "../../../../../refused.tsx";
@@ -21,7 +23,7 @@ export default async function PanelPage({ params }: Props) {
   const { projectId, itemId } = await params;
   const answer = await getPanel(await currentCaller(), { projectId, itemId });
   if (!answer.ok) return <Refused failure={answer.failure} />;
-  const { project, panel, parent, cutInto, movements, role } = answer.value;
+  const { project, panel, parent, cutInto, movements, coming, role } = answer.value;
   const { life, currency } = panel;
   const mayMove = can(role, "gear.move");
   const money = (minor: number): string => moneyText(minor, currency);
@@ -38,7 +40,17 @@ export default async function PanelPage({ params }: Props) {
         { label: "Cost per use", value: life.costPerUse === null ? "not used yet" : money(life.costPerUse) },
       ]}
     >
-      {mayMove && life.ended === null ? <PanelActs projectId={projectId} panel={{ itemId, name: panel.name, widthMm: panel.widthMm, heightMm: panel.heightMm, mayTurn: panel.filmFaces === 2 && life.turnedAt === null, isDemoted: life.demoted !== null }} units={project.units} currency={currency} /> : null}
+      {mayMove && life.ended === null ? <PanelActs projectId={projectId} panel={{ itemId, name: panel.name, widthMm: panel.widthMm, heightMm: panel.heightMm, isDamaged: life.damaged !== null, mayTurn: panel.filmFaces === 2 && life.turnedAt === null, isDemoted: life.demoted !== null }} units={project.units} currency={currency} /> : null}
+      {life.damaged ? <Notice kind="problem" title="Damaged">{life.damaged.reason}. It serves no column until its repair is recorded.</Notice> : null}
+      {coming.length > 0 ? (
+        <Section title="Coming columns" note="Spoken for by the accepted reuse plan, one after another">
+          <ol className="border-2 border-ink bg-sheet px-4 py-1">
+            {coming.map(({ columnId, gridRef, level, face, stoodOn, cutDown }) => (
+              <li key={columnId} className="border-b border-rule-soft py-2 last:border-b-0"><Link href={paths.column(projectId, columnId)}>{gridRef}</Link>, {level}, face {face}{stoodOn ? `, stood ${dayWords(stoodOn)}` : ""}{cutDown ? "; cut down for it" : ""}</li>
+            ))}
+          </ol>
+        </Section>
+      ) : null}
       <Section title="What it cost">
         <dl className="flex flex-wrap gap-x-8 gap-y-2 border-2 border-ink bg-sheet p-4">
           {([["Sheet", panel.sheetCost], ["Making", panel.labourCost], ["Fillet and nails", panel.sundryCost], ["With repairs, less what it brought", life.cost]] as const).map(([label, minor]) => (

@@ -1,0 +1,39 @@
+"use client";
+
+import { Button } from "#app/_ui/control/button.tsx";
+import { Dialog } from "#app/_ui/control/dialog.tsx";
+import { FieldForm } from "#app/_ui/field/field-form.tsx";
+import { TextField } from "#app/_ui/field/text-field.tsx";
+import { textOf } from "#app/_ui/form/read-form.ts";
+import { useAnswer } from "#app/_ui/form/use-answer.ts";
+import { cutReservedAction, withdrawReservedAction } from "../../reuse/actions.ts";
+
+/** Ticked once the saw is through: the panel ends, and the smaller one begins. */
+export function CutButton({ projectId, reservationId, panel }: { readonly projectId: string; readonly reservationId: string; readonly panel: string }) {
+  const { submit, failure, isPending } = useAnswer(() => cutReservedAction({ projectId, reservationId, happenedAt: new Date().toISOString() }));
+  return (
+    <div className="no-print">
+      <Dialog title={`${panel} is cut down`} trigger={<Button size="glove">Cut down</Button>}>
+        <FieldForm action={submit} {...(failure ? { failure } : {})}>
+          <p>{panel} ends, and the panel it was cut into takes its place under a number of its own. Write that number on its back.</p>
+          <div className="flex justify-end"><Button type="submit" kind="primary" size="glove" isPending={isPending}>It is cut</Button></div>
+        </FieldForm>
+      </Dialog>
+    </div>
+  );
+}
+
+export function WithdrawLines({ projectId, ids, column }: { readonly projectId: string; readonly ids: readonly string[]; readonly column: string }) {
+  const { submit, failure, isPending } = useAnswer((data) => withdrawReservedAction({ projectId, reservationIds: [...ids], reason: textOf(data, "reason") }));
+  return (
+    <div className="no-print mt-auto">
+      <Dialog title={`Free the panels of ${column}`} trigger={<Button>Withdraw</Button>}>
+        <FieldForm action={submit} {...(failure ? { failure } : {})}>
+          <p>Its panels are free for other columns again. If they had made up its set, the cut that earned is withdrawn with it.</p>
+          <TextField name="reason" label="Why" maxLength={200} isRequired />
+          <div className="flex justify-end"><Button type="submit" kind="danger" isPending={isPending}>Withdraw</Button></div>
+        </FieldForm>
+      </Dialog>
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+import type { ReuseTask } from "#lib/server/cutting/reuse/plan-reuse.ts";
+import { can } from "#lib/access/permissions.ts";
+import { groupBy } from "#lib/kernel/group-by.ts";
+import { Link } from "#app/_ui/control/link.tsx";
+import { Section } from "#app/_ui/page/section.tsx";
+import { paths } from "#app/paths.ts";
+import { WithdrawLines } from "../../_parts/reserved/line-buttons.tsx";
+import { ReservedList } from "../../_parts/reserved/reserved-list.tsx";
+
+/** What is spoken for, column by column. */
+export function AcceptedLines({ task: { accepted, project: { id, units }, role } }: { readonly task: Pick<ReuseTask, "accepted" | "project" | "role"> }) {
+  if (accepted.length === 0) return null;
+  const columns = [...groupBy(accepted, ({ columnId }) => columnId)];
+  const waiting = accepted.filter(({ standing }) => standing !== "here").length;
+  return (
+    <Section title="Spoken for" note={`${columns.length} ${columns.length === 1 ? "column" : "columns"}, ${accepted.length} panels, ${waiting} not ready yet`}>
+      <ul className="grid gap-3 sm:grid-cols-2 lg:grid-cols-3">
+        {columns.map(([columnId, lines]) => (
+          <li key={columnId} className="keep flex flex-col gap-2 border-2 border-ink bg-sheet p-3">
+            <p className="font-semibold"><Link href={paths.column(id, columnId)}>{lines[0]?.gridRef}</Link>, {lines[0]?.level}{lines[0]?.set ? <span className="font-normal text-ink-soft"> has set {lines[0].set}, cut earned</span> : null}</p>
+            <ReservedList projectId={id} lines={lines} units={units} mayCut={can(role, "gear.move")} />
+            {can(role, "reuse.accept") ? <WithdrawLines projectId={id} ids={lines.map((line) => line.id)} column={`${lines[0]?.gridRef ?? ""}, ${lines[0]?.level ?? ""}`} /> : null}
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}
