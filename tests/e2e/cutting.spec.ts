@@ -7,14 +7,19 @@ test("the leading hand plans the cuts of a level on the phone and asks for fewer
   await hand.goto(`${project}/gear/cutting`);
   await expect(hand.getByRole("heading", { name: "Cutting plan", level: 1 })).toBeVisible();
   await hand.getByRole("link", { name: /^Level 1/ }).click();
+  // That level is cut already, so nothing is asked for until somebody says how many.
+  const askFor = async (sets: string) => {
+    for (const field of await hand.getByRole("textbox", { name: /^Sets of/ }).all()) await field.fill(sets);
+    await hand.getByRole("button", { name: "Plan the cuts" }).click();
+  };
+  await askFor("3");
   const said = hand.getByText(/no plan can use fewer/).first();
   await expect(said).toBeVisible({ timeout: 30_000 });
   const sheetsOf = async () => Number(/^(\d+) sheets?;/.exec(await said.innerText())?.[1]);
   const all = await sheetsOf();
   await expect(hand.getByRole("figure", { name: /^Sheets? 1( |$)/ })).toBeVisible();
 
-  for (const field of await hand.getByRole("textbox", { name: /^Sets of/ }).all()) await field.fill("1");
-  await hand.getByRole("button", { name: "Plan the cuts" }).click();
+  await askFor("1");
   await expect.poll(sheetsOf, { timeout: 30_000 }).toBeLessThan(all);
   await expectAccessible(hand);
   const overflow = await hand.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
@@ -31,4 +36,31 @@ test("the office puts in its own sheets and the plan follows", async ({ browser,
   await expect(office.getByText("Saved. Cutting plans follow it from now on.")).toBeVisible();
   await office.goto(`${project}/gear/cutting`);
   await expect(office.getByRole("row", { name: /to buy 91\.50 USD/ })).toBeVisible({ timeout: 30_000 });
+});
+
+test("the office accepts a reuse plan; stripping a column gives the one above its set, and the cut with it", async ({ browser, heard }) => {
+  const office = await as("office", browser, heard);
+  const project = await openProject(office);
+  await office.goto(`${project}/gear/reuse`);
+  await office.getByRole("button", { name: /^Accept all / }).click({ timeout: 60_000 });
+  await expect(office.getByRole("heading", { name: "Spoken for" })).toBeVisible({ timeout: 30_000 });
+  await expectAccessible(office);
+
+  // A column above all four of whose panels stand on one column below.
+  const waiting = office.getByRole("listitem").filter({ has: office.getByRole("button", { name: "Withdraw" }) }).filter({ hasText: "until that is stripped" }).first();
+  const above = (await waiting.getByRole("link").first().getAttribute("href")) ?? "";
+  const panel = (await waiting.getByRole("link", { name: /^P-/ }).first().getAttribute("href")) ?? "";
+  const hand = await as("leading hand", browser, heard, PHONE);
+  await hand.goto(above);
+  await expect(hand.getByRole("region", { name: "Now" })).toContainText("Next: cut");
+  await expect(hand.getByRole("heading", { name: "Its panels" })).toBeVisible();
+  await expectAccessible(hand);
+
+  await hand.goto(panel);
+  await expect(hand.getByRole("heading", { name: "Coming columns" })).toBeVisible();
+  await hand.getByRole("main").getByRole("link", { name: /^[A-E]\/\d/ }).first().click();
+  await hand.getByRole("group", { name: "Stages" }).getByRole("button", { name: /^stripped/ }).click();
+  await expect(hand.getByRole("region", { name: "Now" })).toContainText("Nothing more to do");
+  await hand.goto(above);
+  await expect(hand.getByRole("region", { name: "Now" })).toContainText("Next: stood");
 });
