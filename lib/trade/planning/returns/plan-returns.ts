@@ -38,7 +38,7 @@ export function* planReturns(order: ReturnOrder): Asking<Result<ReturnPlan>> {
 }
 
 function* improve(search: Search, drafted: DraftedModel, limits: Partial<Question>): Asking<Answer> {
-  const hint = search.best ? { hint: columnValues(search.order, search.model, search.best) } : {};
+  const hint = search.best ? { hint: columnValues(search.model, search.best) } : {};
   const answer = yield* askFor({ model: linearModel(drafted, true), ...hint, ...limits });
   if (answer.values.length > 0) search.best = cheaper(search.best, priceStays(search.order, readStays(search.order, search.model, answer.values)));
   return answer;

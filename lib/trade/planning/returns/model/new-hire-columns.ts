@@ -1,17 +1,23 @@
+import type { AlikeLot } from "./alike-lots.ts";
 import type { ModelDraft, Term } from "./model-draft.ts";
-import { asPeriodRates, type PeriodRates } from "./period-rates.ts";
-import type { ChargeByEnd, ReturnItem } from "../return-order.ts";
+import type { PeriodRates } from "./period-rates.ts";
+import type { ChargeByEnd } from "../return-order.ts";
 
 type Span = { readonly from: number; readonly to: number; readonly column: number };
 
-type Counted = { readonly stock: readonly number[]; readonly leaving: readonly number[]; readonly charged: readonly number[]; readonly rates: PeriodRates };
+/** `first`: the lots counted with them, each with a column that holds its count. */
+type Counted = { readonly first: readonly (AlikeLot & { readonly column: number })[]; readonly stock: readonly number[]; readonly leaving: readonly number[]; readonly charged: readonly number[]; readonly rates: PeriodRates };
 
 /** Units hired from now on: by how many stay between two dates (`spans`), or only counted, the oldest going back first. `ending[t]`: the columns that leave on date t. */
 export type NewHireColumns = { readonly ending: readonly (readonly number[])[] } & ({ readonly kind: "spans"; readonly spans: readonly Span[] } | { readonly kind: "counted"; readonly counted: Counted });
 
 type Site = {
-  readonly item: ReturnItem;
   readonly table: readonly ChargeByEnd[];
+  readonly rates: PeriodRates | null;
+  readonly alike: readonly AlikeLot[] | null;
+  /** Whether all of the item is counted here. */
+  readonly isAlone: boolean;
+  readonly demand: readonly number[];
   readonly most: number;
   readonly stock: readonly number[];
   readonly delivered: readonly number[];
@@ -19,13 +25,13 @@ type Site = {
 };
 
 export function newHireColumns(draft: ModelDraft, dates: number, site: Site): NewHireColumns {
-  const rates = asPeriodRates(site.table, dates);
-  return rates ? countedHire(draft, dates, site, rates) : spannedHire(draft, dates, site);
+  return site.rates ? countedHire(draft, dates, site, site.rates) : spannedHire(draft, dates, site);
 }
 
-/** Stock of the newly hired: without lots the item's own. */
+/** Stock of the newly hired: without lots charged otherwise the item's own. */
 function countedHire(draft: ModelDraft, dates: number, site: Site, rates: PeriodRates): NewHireColumns {
-  const alone = site.item.lots.length === 0;
+  const alone = site.isAlone;
+  const first = (site.alike ?? []).map((lot) => ({ ...lot, column: draft.column(lot.fixed, lot.count, lot.count) }));
   const stock = alone ? site.stock : site.stock.map(() => draft.column(0, 0, site.most));
   const leaving = alone ? site.taken : site.taken.map(() => draft.column(0, 0, site.most));
   if (!alone) {
@@ -39,14 +45,15 @@ function countedHire(draft: ModelDraft, dates: number, site: Site, rates: Period
   const charged = rates.rate.map((rate, t) => {
     const now = stock[t] ?? 0;
     const young = site.delivered.flatMap((column, from): Term[] => (from <= t && t < (rates.leastEnd[from] ?? 0) ? [[column, -1]] : []));
-    const isBound = young.length > 1 || (rates.leastEnd[t] ?? 0) > t + 1;
+    const bound = first.reduce((sum, lot) => sum + (t < lot.leastEnd ? lot.count : 0), 0);
+    const isBound = young.length > 1 || bound > 0 || (rates.leastEnd[t] ?? 0) > t + 1;
     const paid = isBound && !rates.held ? draft.column(0, 0, Infinity) : now;
     draft.charge(paid, rate);
     if (paid !== now) draft.row(0, Infinity, [[paid, 1], [now, -1]]);
-    if (isBound) draft.row(0, Infinity, [[paid, 1], ...young]);
+    if (isBound) draft.row(bound, Infinity, [[paid, 1], ...young]);
     return paid;
   });
-  return { kind: "counted", counted: { stock, leaving, charged, rates }, ending: Array.from({ length: dates + 1 }, (_, t) => [leaving[t] ?? 0]) };
+  return { kind: "counted", counted: { first, stock, leaving, charged, rates }, ending: Array.from({ length: dates + 1 }, (_, t) => [leaving[t] ?? 0]) };
 }
 
 /** One column for each pair of dates between which there is a demand. */
@@ -55,7 +62,7 @@ function spannedHire(draft: ModelDraft, dates: number, site: Site): NewHireColum
   for (let from = 0; from < dates; from += 1) {
     let most = 0;
     for (let to = from + 1; to <= dates; to += 1) {
-      most = Math.max(most, site.item.demand[to - 1] ?? 0);
+      most = Math.max(most, site.demand[to - 1] ?? 0);
       const cost = site.table[from]?.[to] ?? null;
       if (cost !== null && most > 0) spans.push({ from, to, column: draft.column(cost, 0, most) });
     }
@@ -63,7 +70,7 @@ function spannedHire(draft: ModelDraft, dates: number, site: Site): NewHireColum
   const those = (fits: (span: Span) => boolean): number[] => spans.filter(fits).map(({ column }) => column);
   site.delivered.forEach((column, t) => draft.row(0, 0, [[column, 1], ...those(({ from }) => from === t).map((span): Term => [span, -1])]));
   const ending = Array.from({ length: dates + 1 }, (_, t) => those(({ to }) => to === t));
-  if (site.item.lots.length === 0) site.taken.forEach((column, t) => draft.row(0, 0, [[column, 1], ...(ending[t] ?? []).map((span): Term => [span, -1])]));
+  if (site.isAlone) site.taken.forEach((column, t) => draft.row(0, 0, [[column, 1], ...(ending[t] ?? []).map((span): Term => [span, -1])]));
   return { kind: "spans", spans, ending };
 }
 

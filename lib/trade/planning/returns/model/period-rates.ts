@@ -8,11 +8,11 @@ export type PeriodRates = { readonly rate: readonly number[]; readonly fixed: re
 
 /**
  * Such a charge, if the table is one: it is then enough to count how many are on site. Rates per day are; ladders of day,
- * week and month are only on dates that fall in their step.
+ * week and month are only on dates that fall in their step. In the first least hire the table says nothing of the rate; `others` may.
  */
-export function asPeriodRates(table: readonly ChargeByEnd[], dates: number): PeriodRates | null {
+export function asPeriodRates(table: readonly ChargeByEnd[], dates: number, others: readonly ChargeByEnd[] = []): PeriodRates | null {
   const at = (from: number, to: number): number | null => table[from]?.[to] ?? null;
-  const rate = Array.from({ length: dates }, (_, t) => rateAt(table, t));
+  const rate = Array.from({ length: dates }, (_, t) => rateOf(table, t) || rateOf(others, t));
   const fixed: (number | null)[] = [];
   const leastEnd: number[] = [];
   const kinds = new Set<boolean>();
@@ -44,12 +44,10 @@ export function asPeriodRates(table: readonly ChargeByEnd[], dates: number): Per
   return kinds.size > 1 ? null : { rate, fixed, leastEnd, held: !kinds.has(false) };
 }
 
-/** The most that one date more costs; nothing tells for the first date, where only one start is possible. */
-function rateAt(table: readonly ChargeByEnd[], t: number): number {
-  let most = 0;
-  for (let from = 0; from < t; from += 1) {
-    const [before, after] = [table[from]?.[t] ?? null, table[from]?.[t + 1] ?? null];
-    if (before !== null && after !== null) most = Math.max(most, after - before);
-  }
-  return most;
+/** The most that one date more costs; 0 where nothing tells. */
+function rateOf(charges: readonly ChargeByEnd[], t: number): number {
+  return charges.reduce((most, charge) => {
+    const [before, after] = [charge[t] ?? null, charge[t + 1] ?? null];
+    return before !== null && after !== null ? Math.max(most, after - before) : most;
+  }, 0);
 }

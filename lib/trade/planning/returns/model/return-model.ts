@@ -1,8 +1,10 @@
+import { type AlikeLot, alikeLots } from "./alike-lots.ts";
 import { newHireColumns, type NewHireColumns } from "./new-hire-columns.ts";
 import { type DraftedModel, type ModelDraft, startDraft, type Term } from "./model-draft.ts";
+import { asPeriodRates, type PeriodRates } from "./period-rates.ts";
 import { earliestEnd, onHand, type ReturnItem, type ReturnOrder } from "../return-order.ts";
 
-/** The columns of one item: on site from date t up to the next, delivered and taken away on date t, and which units those are. */
+/** The columns of one item: on site from date t up to the next, delivered and taken away on date t, and which units those are; `lots` only those not counted with the newly hired. */
 export type ItemColumns = {
   readonly stock: readonly number[];
   readonly delivered: readonly number[];
@@ -46,12 +48,13 @@ function itemColumns(draft: ModelDraft, dates: number, item: ReturnItem): ItemCo
     const start = t === 0 ? onHand(item) : 0;
     draft.row(start, start, [[out, 1], ...term(now, 1), ...term(before, -1), ...term(comes, -1)]);
   });
-  const lots = item.lots.map((lot) => {
+  const { rates, alike } = chargedByDate(item, dates);
+  const lots = (alike ? [] : item.lots).map((lot) => {
     const ends = lot.charge.flatMap((cost, to) => (cost === null ? [] : [{ to, column: draft.column(cost, 0, lot.count) }]));
     draft.row(lot.count, lot.count, ends.map(({ column }) => [column, 1]));
     return { id: lot.id, ends };
   });
-  const newHire = item.hireCharge ? newHireColumns(draft, dates, { item, table: item.hireCharge, most, stock, delivered, taken }) : null;
+  const newHire = item.hireCharge ? newHireColumns(draft, dates, { table: item.hireCharge, rates, alike, isAlone: lots.length === 0, most, demand: item.demand, stock, delivered, taken }) : null;
   if (lots.length > 0) {
     taken.forEach((out, t) => {
       const ofLots = lots.flatMap(({ ends }) => ends.filter(({ to }) => to === t).map(({ column }): Term => [column, -1]));
@@ -59,6 +62,12 @@ function itemColumns(draft: ModelDraft, dates: number, item: ReturnItem): ItemCo
     });
   }
   return { stock, delivered, taken, lots, newHire, least };
+}
+
+function chargedByDate({ hireCharge, lots }: ReturnItem, dates: number): { readonly rates: PeriodRates | null; readonly alike: readonly AlikeLot[] | null } {
+  const together = hireCharge && asPeriodRates(hireCharge, dates, lots.map(({ charge }) => charge));
+  const alike = together && alikeLots(lots, hireCharge, together);
+  return alike ? { rates: together, alike } : { rates: hireCharge && asPeriodRates(hireCharge, dates), alike: null };
 }
 
 const term = (column: number | undefined, factor: number): Term[] => (column === undefined ? [] : [[column, factor]]);
