@@ -26,6 +26,10 @@ export type Question = {
   readonly stopAtGap?: number;
   /** Never more than this of the time that is left. */
   readonly timeShareMs?: number;
+  /** No more than this part of the time that is left, 0 to 1. */
+  readonly timeShare?: number;
+  /** The hint is a good solution already: work for the proof, not for better ones. */
+  readonly isNearlyThere?: boolean;
 };
 
 /** `optimal` is proven; `feasible` holds a solution and the bound reached; `unknown` holds neither. */

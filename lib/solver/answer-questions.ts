@@ -12,7 +12,7 @@ export async function answerQuestions<T>(asking: Asking<T>, solve: Solve, { nowM
     const question = step.value;
     const left = until - nowMs();
     if (!question) await othersRun();
-    const answer = question && left > 0 ? await solve(question, Math.min(left, question.timeShareMs ?? left)) : NO_ANSWER;
+    const answer = question && left > 0 ? await solve(question, Math.min(question.timeShareMs ?? left, left * (question.timeShare ?? 1))) : NO_ANSWER;
     step = asking.next({ answer, timeIsUp: nowMs() >= until });
   }
   return step.value;

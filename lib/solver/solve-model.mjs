@@ -9,7 +9,8 @@ const HELD_BACK = new Set([modelStatus.timeLimit, modelStatus.solutionLimit, mod
 // One for all: making a new one costs more than a small solve. It goes when the worker does.
 const model = highs.createModel();
 model.options.set({ output_flag: false, random_seed: 1 });
-const WHOLE_DEFAULTS = { mip_rel_gap: 0, mip_abs_gap: 1e-6, mip_max_nodes: 2147483647 };
+const WHOLE_DEFAULTS = { mip_rel_gap: 0, mip_abs_gap: 1e-6, mip_max_nodes: 2147483647, mip_detect_symmetry: true, mip_heuristic_effort: 0.05 };
+const FOR_PROOF = { mip_detect_symmetry: false, mip_heuristic_effort: 0.01 };
 
 function asInput(model) {
   return {
@@ -27,12 +28,12 @@ function asInput(model) {
   };
 }
 
-export function solveModel({ model: data, from, hint, nodeLimit, stopAtGap }, timeLimitMs) {
+export function solveModel({ model: data, from, hint, nodeLimit, stopAtGap, isNearlyThere }, timeLimitMs) {
   model.clearSolver();
   model.passModel(asInput(data));
   model.zeroAllClocks();
   model.options.set({ time_limit: Math.max(0.01, timeLimitMs / 1000) });
-  if (data.whole) model.options.set({ ...WHOLE_DEFAULTS, ...(stopAtGap ? { mip_rel_gap: stopAtGap } : {}), ...(nodeLimit ? { mip_max_nodes: nodeLimit } : {}) });
+  if (data.whole) model.options.set({ ...WHOLE_DEFAULTS, ...(stopAtGap ? { mip_rel_gap: stopAtGap } : {}), ...(nodeLimit ? { mip_max_nodes: nodeLimit } : {}), ...(isNearlyThere ? FOR_PROOF : {}) });
   if (from) model.setBasis({ colStatus: grown(from.columns, data.cost.length, basisStatus.lower), rowStatus: grown(from.rows, data.rowLower.length, basisStatus.basic) });
   if (hint) model.setSolution({ colValue: hint });
   model.run();

@@ -7,13 +7,13 @@ export function aTowersGear({ items, weeks, by }: Size): ReturnOrder {
   const next = dice(items * 1000 + weeks);
   const dates = weeks;
   return {
-    dates, truckKg: 6000, tripCost: 24_000, mostTrips: null,
+    dates, trucks: [{ truckKg: 6000, tripCost: 24_000, mostTrips: null }], shared: [],
     items: Array.from({ length: items }, (_, index): ReturnItem => {
       const demand = bursts(dates, next);
       const weekly = 120 + next(300);
       const onHand = Math.floor(Math.max(...demand.slice(0, 4)) * 1.2);
       return {
-        id: `item ${index}`, unitKg: 6 + next(40), handlingIn: 10, handlingOut: 25, demand,
+        id: `item ${index}`, truck: 0, unitKg: 6 + next(40), handlingIn: 10, handlingOut: 25, demand,
         lots: onHand === 0 ? [] : [{ id: "here", count: onHand, charge: Array.from({ length: dates + 1 }, (_, to) => (to === 0 ? null : weekly * to)) }],
         hireCharge: demand.map((_, from) => Array.from({ length: dates + 1 }, (_, to) => (to > from ? chargeOf(by, weekly, to - from) : null))),
       };

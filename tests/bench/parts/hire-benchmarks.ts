@@ -18,9 +18,9 @@ export const hireKnown = (): [string, HireKnown][] => Object.entries(JSON.parse(
 export function hireInstance(file: string): ReturnOrder {
   const { periods, truckKg, tripCents, handlingCents, items } = JSON.parse(read(file)) as HireFile;
   return {
-    dates: periods, truckKg, tripCost: tripCents, mostTrips: 20,
+    dates: periods, trucks: [{ truckKg, tripCost: tripCents, mostTrips: 20 }], shared: [],
     items: items.map(({ kg, rateCentsPerPeriod, minPeriods, demand }, index) => ({
-      id: `i${index}`, unitKg: kg, handlingIn: handlingCents, handlingOut: handlingCents, demand, lots: [],
+      id: `i${index}`, truck: 0, unitKg: kg, handlingIn: handlingCents, handlingOut: handlingCents, demand, lots: [],
       hireCharge: demand.map((_, from) => Array.from({ length: periods + 1 }, (_, to) => (to >= Math.min(from + minPeriods, periods) ? rateCentsPerPeriod * (to - from) : null))),
     })),
   };

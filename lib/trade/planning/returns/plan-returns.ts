@@ -8,38 +8,51 @@ import { priceStays } from "./price-stays.ts";
 import { columnValues, readStays } from "./model/read-stays.ts";
 import { returnModel, type ReturnModel } from "./model/return-model.ts";
 import { checkReturnOrder, type PricedStays, type ReturnOrder, type ReturnPlan } from "./return-order.ts";
+import { joinStays, type OrderPart, splitOrder } from "./split-order.ts";
 import { tighten, type Tightened } from "./search/tighten.ts";
 
 type Search = { readonly order: ReturnOrder; readonly model: ReturnModel; best: PricedStays | null; bound: number };
+type Found = { readonly priced: PricedStays; readonly bound: number };
 
-/**
- * What to send back when, and what to hire again, at least cost. The trucks tie the items together: first the model is
- * tightened by rows of whole trucks, then solved with the trips held near that solution for a good plan, then without, for
- * the proof. Whatever is reached when time is up carries its bound.
- */
+/** What to send back when to whom, and what to hire again, at least cost. Whatever is reached when time is up carries its bound. */
 export function* planReturns(order: ReturnOrder): Asking<Result<ReturnPlan>> {
   const checked = checkReturnOrder(order);
   if (!checked.ok) return checked;
-  const habits = { justInTime: justInTime(order), keepToLast: keepToLast(order) };
-  const search: Search = { order, model: returnModel(order), best: cheaper(habits.justInTime, habits.keepToLast), bound: 0 };
+  const parts = splitOrder(order);
+  const planned: (OrderPart & Found)[] = [];
+  for (const [index, part] of parts.entries()) {
+    const found = yield* planPart(part.order, 1 / (parts.length - index));
+    if (!found.ok) return found;
+    planned.push({ ...part, ...found.value });
+  }
+  const best = joinStays(order, planned);
+  const bound = planned.reduce((sum, part) => sum + part.bound, 0);
+  const { total } = best.cost;
+  return ok({ ...best, justInTime: justInTime(order), keepToLast: keepToLast(order), bound, gap: total === 0 ? 0 : (total - bound) / total, proven: bound === total });
+}
+
+/**
+ * The trucks tie the items together: first the model is tightened by rows of whole trucks, then rounded down from there for a
+ * good plan, and only then solved for the proof, in this share of the time left.
+ */
+function* planPart(order: ReturnOrder, timeShare: number): Asking<Result<Found>> {
+  const search: Search = { order, model: returnModel(order), best: cheaper(justInTime(order), keepToLast(order)), bound: 0 };
   const tightened = yield* tighten(order, search.model);
   search.bound = wholeBound(tightened.bound);
   const values = yield* dive(search.model, tightened);
   if (values) search.best = cheaper(search.best, priceStays(order, readStays(order, search.model, values)));
   if (!isProven(search)) {
-    const answer = yield* improve(search, narrowed(search, tightened), {});
-    if (answer.status === "infeasible") return brokenRule("return-trips-too-few", { trips: order.mostTrips ?? 0 });
+    const answer = yield* prove(search, narrowed(search, tightened), { timeShare, isNearlyThere: values !== null });
+    if (answer.status === "infeasible") return brokenRule("return-trips-too-few", { trips: Math.max(...order.trucks.map(({ mostTrips }) => mostTrips ?? 0)) });
     search.bound = Math.max(search.bound, wholeBound(answer.bound));
   }
   const { best } = search;
-  if (!best) return brokenRule("no-return-plan-in-time");
-  const bound = Math.min(search.bound, best.cost.total);
-  return ok({ ...best, ...habits, bound, gap: best.cost.total === 0 ? 0 : (best.cost.total - bound) / best.cost.total, proven: bound === best.cost.total });
+  return best ? ok({ priced: best, bound: Math.min(search.bound, best.cost.total) }) : brokenRule("no-return-plan-in-time");
 }
 
-function* improve(search: Search, drafted: DraftedModel, limits: Partial<Question>): Asking<Answer> {
+function* prove(search: Search, drafted: DraftedModel, how: Pick<Question, "timeShare" | "isNearlyThere">): Asking<Answer> {
   const hint = search.best ? { hint: columnValues(search.model, search.best) } : {};
-  const answer = yield* askFor({ model: linearModel(drafted, true), ...hint, ...limits });
+  const answer = yield* askFor({ model: linearModel(drafted, true), ...hint, ...how });
   if (answer.values.length > 0) search.best = cheaper(search.best, priceStays(search.order, readStays(search.order, search.model, answer.values)));
   return answer;
 }

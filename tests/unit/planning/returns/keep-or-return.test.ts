@@ -15,9 +15,9 @@ function idleFor(gap: number): ReturnOrder {
   const dates = 10 + gap;
   const demand = Array.from({ length: dates }, (_, day) => (day >= 5 && day < 5 + gap ? 0 : 40));
   return {
-    dates, truckKg: 5000, tripCost: 18_000, mostTrips: null,
+    dates, trucks: [{ truckKg: 5000, tripCost: 18_000, mostTrips: null }], shared: [],
     items: [{
-      id: "set", unitKg: 40, handlingIn: 0, handlingOut: 0, demand,
+      id: "set", truck: 0, unitKg: 40, handlingIn: 0, handlingOut: 0, demand,
       lots: [{ id: "here", count: 40, charge: Array.from({ length: dates + 1 }, (_, day) => 60 * day) }],
       hireCharge: demand.map((_, from) => Array.from({ length: dates + 1 }, (_, to) => (to > from ? 60 * (to - from) : null))),
     }],
@@ -58,7 +58,7 @@ describe("keep or return", () => {
     const rules = (change: Partial<typeof plan.value>) => checkReturnPlan(order, { ...plan.value, ...change }).map(({ rule }) => rule);
     const early = plan.value.stays.map((stay) => (stay.lot === null ? stay : { ...stay, to: 4 }));
     expect(rules({ stays: early })).toEqual(expect.arrayContaining(["demand", "truck-out", "hire"]));
-    expect(rules({ trips: plan.value.trips.map(() => 0) })).toEqual(expect.arrayContaining(["truck-in", "truck-out", "trips"]));
+    expect(rules({ trips: plan.value.trips.map((counts) => counts.map(() => 0)) })).toEqual(expect.arrayContaining(["truck-in", "truck-out", "trips"]));
     expect(rules({ stays: plan.value.stays.filter((stay) => stay.lot === null) })).toContain("lot-sent-back");
     expect(rules({ bound: plan.value.cost.total + 1 })).toContain("bound");
   });

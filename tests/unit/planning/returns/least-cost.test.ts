@@ -32,12 +32,12 @@ const item = fc.record({
   demand: fc.array(fc.integer({ min: 0, max: 2 }), { minLength: DATES, maxLength: DATES }),
   onHand: fc.integer({ min: 0, max: 2 }), notice: fc.integer({ min: 0, max: 2 }), lotStep: fc.integer({ min: 0, max: 9 }),
 }).map(({ terms, onHand, notice, lotStep, ...rest }): ReturnItem => ({
-  ...rest, id: "",
+  ...rest, id: "", truck: 0,
   lots: onHand === 0 ? [] : [{ id: "here", count: onHand, charge: Array.from({ length: DATES + 1 }, (_, to) => (to < notice ? null : lotStep * to)) }],
   hireCharge: Array.from({ length: DATES }, (_, from) => Array.from({ length: DATES + 1 }, (_, to) => chargeOver(terms, from, to))),
 }));
 const orders = fc.record({ truckKg: fc.integer({ min: 6, max: 12 }), tripCost: fc.integer({ min: 0, max: 40 }), items: fc.array(item, { minLength: 1, maxLength: 2 }) })
-  .map(({ items, ...rest }): ReturnOrder => ({ ...rest, dates: DATES, mostTrips: null, items: items.map((each, index) => ({ ...each, id: `i${index}` })) }));
+  .map(({ items, ...rest }): ReturnOrder => ({ dates: DATES, trucks: [{ ...rest, mostTrips: null }], shared: [], items: items.map((each, index) => ({ ...each, id: `i${index}` })) }));
 
 type Way = { readonly cost: number; readonly kgIn: readonly number[]; readonly kgOut: readonly number[] };
 
@@ -57,11 +57,12 @@ function everyWay(of: ReturnItem): Way[] {
 
 function cheapestOfAll(order: ReturnOrder): number {
   const [first = [], second = [{ cost: 0, kgIn: [0, 0, 0, 0], kgOut: [0, 0, 0, 0] }]] = order.items.map(everyWay);
+  const { truckKg = 1, tripCost = 0 } = order.trucks[0] ?? {};
   let least = Infinity;
   for (const one of first) {
     for (const other of second) {
-      const trips = one.kgIn.map((kg, t) => Math.ceil(Math.max(kg + (other.kgIn[t] ?? 0), (one.kgOut[t] ?? 0) + (other.kgOut[t] ?? 0)) / order.truckKg));
-      least = Math.min(least, one.cost + other.cost + order.tripCost * trips.reduce((sum, count) => sum + count, 0));
+      const trips = one.kgIn.map((kg, t) => Math.ceil(Math.max(kg + (other.kgIn[t] ?? 0), (one.kgOut[t] ?? 0) + (other.kgOut[t] ?? 0)) / truckKg));
+      least = Math.min(least, one.cost + other.cost + tripCost * trips.reduce((sum, count) => sum + count, 0));
     }
   }
   return least;
@@ -109,9 +110,9 @@ describe("the return plan", () => {
     });
     const other = solve({ direction: "minimize", objective: "cost", constraints, variables, integers: true }, { maxIterations: Infinity, timeout: 20_000 });
     const plan = await planned({
-      dates, truckKg: given.truckKg, tripCost: given.tripCost, mostTrips: null,
+      dates, trucks: [{ truckKg: given.truckKg, tripCost: given.tripCost, mostTrips: null }], shared: [],
       items: given.items.map(({ kg, rate, least, demand }, i) => ({
-        id: `i${i}`, unitKg: kg, handlingIn: given.handling, handlingOut: given.handling, demand, lots: [],
+        id: `i${i}`, truck: 0, unitKg: kg, handlingIn: given.handling, handlingOut: given.handling, demand, lots: [],
         hireCharge: demand.map((_, from) => Array.from({ length: dates + 1 }, (_, to) => (to >= Math.min(from + least, dates) && to > from ? rate * (to - from) : null))),
       })),
     });

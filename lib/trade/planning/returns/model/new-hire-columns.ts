@@ -17,7 +17,7 @@ type Site = {
   readonly alike: readonly AlikeLot[] | null;
   /** Whether all of the item is counted here. */
   readonly isAlone: boolean;
-  readonly demand: readonly number[];
+  readonly wanted: readonly number[];
   readonly most: number;
   readonly stock: readonly number[];
   readonly delivered: readonly number[];
@@ -62,7 +62,7 @@ function spannedHire(draft: ModelDraft, dates: number, site: Site): NewHireColum
   for (let from = 0; from < dates; from += 1) {
     let most = 0;
     for (let to = from + 1; to <= dates; to += 1) {
-      most = Math.max(most, site.demand[to - 1] ?? 0);
+      most = Math.max(most, site.wanted[to - 1] ?? 0);
       const cost = site.table[from]?.[to] ?? null;
       if (cost !== null && most > 0) spans.push({ from, to, column: draft.column(cost, 0, most) });
     }

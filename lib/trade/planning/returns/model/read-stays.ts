@@ -32,7 +32,7 @@ function newStays({ newHire, delivered }: ItemColumns, item: number, dates: numb
 export function columnValues(model: ReturnModel, { stays, trips }: PricedStays): Float64Array {
   const values = new Float64Array(model.drafted.cost.length);
   const add = (column: number | undefined, count: number) => { if (column !== undefined) values[column] = (values[column] ?? 0) + count; };
-  model.trips.forEach((column, t) => add(column, trips[t] ?? 0));
+  model.trips.forEach((columns, truck) => columns.forEach((column, t) => add(column, trips[truck]?.[t] ?? 0)));
   model.items.forEach((columns, index) => addItem(columns, stays.filter((stay) => stay.item === index), add));
   return values;
 }

@@ -15,31 +15,31 @@ export type ItemColumns = {
   readonly least: readonly number[];
 };
 
-export type ReturnModel = { readonly drafted: DraftedModel; readonly trips: readonly number[]; readonly items: readonly ItemColumns[] };
+/** `trips[truck][t]`: the column of a supplier's trips on date t. */
+export type ReturnModel = { readonly drafted: DraftedModel; readonly trips: readonly (readonly number[])[]; readonly items: readonly ItemColumns[] };
 
 /**
- * What is on site is what was, plus what comes, less what goes, and never under the demand; a truck carries so much each
- * way. Charges that run by the date are counted on the stock; others on every pair of dates between which a unit may stay.
+ * What is on site is what was, plus what comes, less what goes, and never under the demand; a supplier's truck carries so
+ * much each way. Charges that run by the date are counted on the stock; others on every pair of dates between which a unit may stay.
  */
 export function returnModel(order: ReturnOrder): ReturnModel {
   const draft = startDraft();
-  const trips = Array.from({ length: order.dates + 1 }, () => draft.column(order.tripCost, 0, order.mostTrips ?? Infinity));
-  const items = order.items.map((item) => itemColumns(draft, order.dates, item));
-  trips.forEach((trip, t) => {
+  const trips = order.trucks.map(({ tripCost, mostTrips }) => Array.from({ length: order.dates + 1 }, () => draft.column(tripCost, 0, mostTrips ?? Infinity)));
+  const items = order.items.map((item, index) => itemColumns(draft, order.dates, item, order.shared.find((need) => need.items.includes(index))?.demand ?? item.demand));
+  for (const { items: sharing, demand } of order.shared) demand.forEach((count, t) => draft.row(count, Infinity, sharing.flatMap((index) => term(items[index]?.stock[t], 1))));
+  order.trucks.forEach(({ truckKg }, truck) => trips[truck]?.forEach((trip, t) => {
     for (const way of ["delivered", "taken"] as const) {
-      const load = order.items.flatMap(({ unitKg }, index): Term[] => {
-        const column = items[index]?.[way][t];
-        return column === undefined || unitKg === 0 ? [] : [[column, -unitKg]];
-      });
-      if (load.length > 0) draft.row(0, Infinity, [[trip, order.truckKg], ...load]);
+      const load = order.items.flatMap(({ unitKg, truck: of }, index): Term[] => (of === truck && unitKg > 0 ? term(items[index]?.[way][t], -unitKg) : []));
+      if (load.length > 0) draft.row(0, Infinity, [[trip, truckKg], ...load]);
     }
-  });
+  }));
   return { drafted: draft.finished(), trips, items };
 }
 
-function itemColumns(draft: ModelDraft, dates: number, item: ReturnItem): ItemColumns {
+/** `wanted`: the demand, shared or not, that the item may serve. */
+function itemColumns(draft: ModelDraft, dates: number, item: ReturnItem, wanted: readonly number[]): ItemColumns {
   const least = item.demand.map((count, t) => Math.max(count, item.lots.reduce((sum, lot) => sum + (t < earliestEnd(lot) ? lot.count : 0), 0)));
-  const most = Math.max(onHand(item), ...least);
+  const most = Math.max(onHand(item), ...least, ...wanted);
   const delivered = item.hireCharge ? item.demand.map(() => draft.column(item.handlingIn, 0, most)) : [];
   const stock = least.map((count) => draft.column(0, count, most));
   const taken = Array.from({ length: dates + 1 }, () => draft.column(item.handlingOut, 0, most));
@@ -54,7 +54,7 @@ function itemColumns(draft: ModelDraft, dates: number, item: ReturnItem): ItemCo
     draft.row(lot.count, lot.count, ends.map(({ column }) => [column, 1]));
     return { id: lot.id, ends };
   });
-  const newHire = item.hireCharge ? newHireColumns(draft, dates, { table: item.hireCharge, rates, alike, isAlone: lots.length === 0, most, demand: item.demand, stock, delivered, taken }) : null;
+  const newHire = item.hireCharge ? newHireColumns(draft, dates, { table: item.hireCharge, rates, alike, isAlone: lots.length === 0, most, wanted, stock, delivered, taken }) : null;
   if (lots.length > 0) {
     taken.forEach((out, t) => {
       const ofLots = lots.flatMap(({ ends }) => ends.filter(({ to }) => to === t).map(({ column }): Term => [column, -1]));

@@ -9,6 +9,8 @@ const NEARLY = 1e-5;
 const MOST_STEPS = 30;
 /** So much of what is still in fractions is rounded at a step, the clearest first. */
 const SHARE = 0.3;
+const CLOSE_ENOUGH = 1e-5;
+const FINISH_MS = 5_000;
 
 /**
  * Down to whole numbers, solving again after each step: the trips of a date to the nearest, then what is on site up.
@@ -17,8 +19,16 @@ const SHARE = 0.3;
 export function* dive(model: ReturnModel, { drafted, answer }: Tightened): Asking<Float64Array | null> {
   if (!answer) return null;
   const depth: Depth = { drafted, lower: [...drafted.lower], upper: [...drafted.upper], answer };
-  const down = (yield* roundAll(depth, model.trips, Math.round)) && (yield* roundAll(depth, model.items.flatMap((item) => item.stock), Math.ceil));
-  return down ? depth.answer.values : null;
+  const down = (yield* roundAll(depth, model.trips.flat(), Math.round)) && (yield* roundAll(depth, model.items.flatMap((item) => item.stock), Math.ceil));
+  return down ? depth.answer.values : yield* finish(depth, model);
+}
+
+/** Where rounding is blocked, full trucks are in the way: what is settled stays, more trips are allowed, and the rest is left to the solver. */
+function* finish({ drafted, lower, upper }: Depth, model: ReturnModel): Asking<Float64Array | null> {
+  const trips = new Set(model.trips.flat());
+  const freed = upper.map((limit, column) => (trips.has(column) ? drafted.upper[column] ?? limit : limit));
+  const answer = yield* askFor({ model: linearModel({ ...drafted, lower, upper: freed }, true), stopAtGap: CLOSE_ENOUGH, timeShareMs: FINISH_MS });
+  return answer.values.length > 0 ? answer.values : null;
 }
 
 function* roundAll(depth: Depth, columns: readonly number[], round: (value: number) => number): Asking<boolean> {

@@ -6,6 +6,7 @@ import { onHand, type ReturnOrder } from "../return-order.ts";
 export type Cut = { readonly row: Row; readonly by: number };
 
 type Way = "delivered" | "taken";
+type Span = { readonly truck: number; readonly truckKg: number; readonly trips: readonly number[]; readonly way: Way; readonly from: number; readonly to: number };
 /** An item that must move at least `kg` between two dates, less `kgSpare` held over its need at the edge. */
 type Move = { readonly columns: ItemColumns; readonly unitKg: number; readonly kg: number; readonly kgSpare: number; readonly edge: number; readonly need: number };
 type Choice = { readonly moves: readonly Move[]; readonly trucks: number; readonly share: number; readonly by: number };
@@ -21,14 +22,17 @@ const LEAST_BREACH = 1e-3;
  */
 export function truckCuts(order: ReturnOrder, model: ReturnModel, values: Float64Array, longest: number): Cut[] {
   const cuts: Cut[] = [];
-  for (const way of ["delivered", "taken"] as const) {
-    for (let from = 0; from <= order.dates; from += 1) {
-      for (let to = from; to <= Math.min(order.dates, from + longest - 1); to += 1) {
-        const choice = worstChoice(order, model, values, way, from, to, movesBetween(order, model, values, way, from, to));
-        if (choice) cuts.push({ row: cutRow(order, model, values, way, from, to, choice), by: choice.by });
+  order.trucks.forEach(({ truckKg }, truck) => {
+    for (const way of ["delivered", "taken"] as const) {
+      for (let from = 0; from <= order.dates; from += 1) {
+        for (let to = from; to <= Math.min(order.dates, from + longest - 1); to += 1) {
+          const span: Span = { truck, truckKg, trips: model.trips[truck] ?? [], way, from, to };
+          const choice = worstChoice(span, values, movesBetween(order, model, values, span));
+          if (choice) cuts.push({ row: cutRow(span, values, choice), by: choice.by });
+        }
       }
     }
-  }
+  });
   return cuts.sort((a, b) => b.by - a.by);
 }
 
@@ -38,21 +42,22 @@ const needAt = (order: ReturnOrder, model: ReturnModel, index: number, t: number
   return t < 0 ? (item ? onHand(item) : 0) : model.items[index]?.least[t] ?? 0;
 };
 
-function movesBetween(order: ReturnOrder, model: ReturnModel, values: Float64Array, way: Way, from: number, to: number): Move[] {
+function movesBetween(order: ReturnOrder, model: ReturnModel, values: Float64Array, { truck, way, from, to }: Span): Move[] {
   const [first, last, edge] = way === "delivered" ? [from, to, from - 1] : [from - 1, to - 1, to];
   return model.items.flatMap((columns, index): Move[] => {
-    const unitKg = order.items[index]?.unitKg ?? 0;
+    const unitKg = order.items[index]?.truck === truck ? order.items[index].unitKg : 0;
+    if (unitKg === 0) return [];
     const need = needAt(order, model, index, edge);
     let peak = 0;
     for (let t = first; t <= last; t += 1) peak = Math.max(peak, needAt(order, model, index, t));
-    if (peak <= need || unitKg === 0) return [];
+    if (peak <= need) return [];
     const stock = columns.stock[edge];
     return [{ columns, unitKg, kg: unitKg * (peak - need), kgSpare: stock === undefined ? 0 : unitKg * Math.max(0, (values[stock] ?? 0) - need), edge, need }];
   }).sort((a, b) => a.kgSpare * b.kg - b.kgSpare * a.kg);
 }
 
 /** Of the items, those least held over first, the number with which the row is broken most. */
-function worstChoice(order: ReturnOrder, model: ReturnModel, values: Float64Array, way: Way, from: number, to: number, moves: readonly Move[]): Choice | null {
+function worstChoice({ truckKg, trips, way, from, to }: Span, values: Float64Array, moves: readonly Move[]): Choice | null {
   const moved = new Float64Array(to - from + 1);
   let [kg, kgSpare] = [0, 0];
   let worst: Choice | null = null;
@@ -60,18 +65,18 @@ function worstChoice(order: ReturnOrder, model: ReturnModel, values: Float64Arra
     kg += move.kg;
     kgSpare += move.kgSpare;
     for (let t = from; t <= to; t += 1) moved[t - from] = (moved[t - from] ?? 0) + move.unitKg * (values[move.columns[way][t] ?? -1] ?? 0);
-    const trucks = Math.ceil(kg / order.truckKg);
-    const share = kg / order.truckKg - trucks + 1;
+    const trucks = Math.ceil(kg / truckKg);
+    const share = kg / truckKg - trucks + 1;
     if (share < 0.01) return;
-    let reached = kgSpare / (order.truckKg * share);
-    for (let t = from; t <= to; t += 1) reached += Math.min(values[model.trips[t] ?? -1] ?? 0, (moved[t - from] ?? 0) / (order.truckKg * share));
+    let reached = kgSpare / (truckKg * share);
+    for (let t = from; t <= to; t += 1) reached += Math.min(values[trips[t] ?? -1] ?? 0, (moved[t - from] ?? 0) / (truckKg * share));
     if (trucks - reached > (worst?.by ?? LEAST_BREACH)) worst = { moves: moves.slice(0, index + 1), trucks, share, by: trucks - reached };
   });
   return worst;
 }
 
-function cutRow(order: ReturnOrder, model: ReturnModel, values: Float64Array, way: Way, from: number, to: number, { moves, trucks, share }: Choice): Row {
-  const scale = order.truckKg * share;
+function cutRow({ truckKg, trips, way, from, to }: Span, values: Float64Array, { moves, trucks, share }: Choice): Row {
+  const scale = truckKg * share;
   const terms: Term[] = [];
   let lower = trucks;
   for (let t = from; t <= to; t += 1) {
@@ -79,7 +84,7 @@ function cutRow(order: ReturnOrder, model: ReturnModel, values: Float64Array, wa
       const column = columns[way][t];
       return column === undefined ? [] : [[column, unitKg / scale]];
     });
-    const trip = model.trips[t] ?? -1;
+    const trip = trips[t] ?? -1;
     const kgShare = moved.reduce((sum, [column, factor]) => sum + factor * (values[column] ?? 0), 0);
     terms.push(...((values[trip] ?? 0) <= kgShare ? [[trip, 1] as const] : moved));
   }
