@@ -1,6 +1,6 @@
 /** Every address of the product, built in one place. */
 export type SetUpPart = "levels" | "grid" | "marks" | "columns" | "schedule" | "shutter" | "pour" | "stages" | "stock";
-export type HirePart = "dockets" | "dockets/new" | "terms" | "terms/new" | "invoices" | "invoices/new" | "table" | "statement";
+export type HirePart = "column-gear" | "dockets" | "dockets/new" | "terms" | "terms/new" | "invoices" | "invoices/new" | "table" | "statement";
 
 export type WorkingName = "pressure" | "sheathing" | "backing" | "clamp-layout" | "strip-time" | "plumb";
 

@@ -23,10 +23,11 @@ export const HIRE_WORDING: Readonly<Record<string, Wording>> = {
   "invoice-known": { title: "Invoice {number} of this supplier is entered already.", todo: "Open it in the list. If it was entered wrongly, reverse it first." },
   "invoice-foreign-currency": { title: "The invoice is in {currency}, the project is in {project}.", todo: "Send it back for one in {project}; amounts are never converted here." },
   "no-hire-terms": { title: "There are no terms of {supplier} in force.", todo: "Enter them under Terms and suppliers; without them nothing says what a day costs." },
-  "nothing-on-hire": { title: "Nothing that columns need is on hire from {supplier}.", todo: "A plan is made for clamp sets and wedges that a delivery docket of {supplier} has brought and its terms have a rate for." },
+  "nothing-on-hire": { title: "Nothing that columns need is on hire from {supplier}.", todo: "A plan is made for what a delivery docket has brought, the terms have a rate for, and columns are known to need: clamps and wedges by their clamp layout, all else by Hire, Gear per column." },
   "hire-falls-short": { title: "More is needed than is there, and no more can be had in time.", todo: "Check the planned days of the columns under Pours, or order now." },
   "return-call-too-late": { title: "The return on {collect} had to be called by {call}.", todo: "Make a new plan; it starts from today." },
   "return-plan-replaced": { title: "A newer plan was ordered on {ordered}.", todo: "Load the page again and accept from that one." },
+  "return-plan-outdated": { title: "This plan no longer holds.", todo: "What columns need or what is on hire has changed since. Make a new plan and accept from that one." },
   "no-return-plan-in-time": { title: "No plan was found in the time there was.", todo: "Try again, or choose fewer days on which a truck may come." },
   "return-trips-too-few": { title: "{trips} trips a day cannot carry what must go.", todo: "Allow more, or a larger truck." },
 };

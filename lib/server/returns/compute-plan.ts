@@ -46,7 +46,7 @@ async function solve({ order }: PlanInput, limitMs: number) {
 }
 
 const asKept = ({ stays, trips, cost, bound, gap, proven, justInTime, keepToLast }: ReturnPlan): PlanResult =>
-  ({ stays, trips: [...trips], cost, bound, gap, proven, justInTime: justInTime?.cost ?? null, keepToLast: keepToLast?.cost ?? null });
+  ({ stays, trips: trips.map((counts) => [...counts]), cost, bound, gap, proven, justInTime: justInTime?.cost ?? null, keepToLast: keepToLast?.cost ?? null });
 
 export const returnJobs: TaskList = {
   computeReturnPlan: (payload) => computePlan(planKey.parse(payload)),

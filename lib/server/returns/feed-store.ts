@@ -22,12 +22,12 @@ export async function readFeedAtDoor(tx: Tx, tokenHash: string) {
   if (!feed) return null;
   await enterCompany(tx, feed.companyId);
   const project = await tx.project.findFirstOrThrow({ where: { companyId: feed.companyId, id: feed.projectId }, select: { name: true, site: true } });
-  const tasks = await tx.returnTask.findMany({ where: feed, include: { plan: { select: { supplier: { select: { name: true, phone: true } } } } }, orderBy: [{ onDay: "asc" }, { id: "asc" }] });
+  const tasks = await tx.returnTask.findMany({ where: feed, include: { supplier: { select: { name: true, phone: true } } }, orderBy: [{ onDay: "asc" }, { id: "asc" }] });
   return {
     project,
-    tasks: tasks.map(({ id, kind, onDay, collectOn, lines, state, sequence, changedAt, plan }) => ({
+    tasks: tasks.map(({ id, kind, onDay, collectOn, lines, state, sequence, changedAt, supplier }) => ({
       id, kind: kind as "call" | "load" | "collect", on: onDay.toISOString().slice(0, 10), collectOn: collectOn.toISOString().slice(0, 10), lines: returnLines.parse(lines),
-      state: state as "open" | "done" | "withdrawn", sequence, changedAt: changedAt.toISOString(), supplier: plan.supplier.name, phone: plan.supplier.phone,
+      state: state as "open" | "done" | "withdrawn", sequence, changedAt: changedAt.toISOString(), supplier: supplier.name, phone: supplier.phone,
     })),
   };
 }

@@ -1,93 +1,65 @@
 import "server-only";
 import { returnPlanInput, type ReturnSettings } from "#lib/contracts/hire/returns.ts";
-import { addDays, type Day, daysBetween } from "#lib/kernel/days.ts";
+import { daysBetween } from "#lib/kernel/days.ts";
 import { ok } from "#lib/kernel/result.ts";
-import { layTerms } from "#lib/trade/hire/terms/terms-in-force.ts";
-import type { ProjectScope } from "../gate/scope.ts";
 import { projectUseCase } from "../gate/use-case.ts";
-import { termsOf } from "../hire/hire-book.ts";
-import { listDockets } from "../hire/store/docket-store.ts";
-import { listSuppliers } from "../hire/store/supplier-store.ts";
-import { projectHead } from "../projects/project-head.ts";
-import { readProject } from "../projects/store.ts";
-import { outlook, readSite, supplierNow, type SupplierNow } from "./basis/build-input.ts";
-import { findOwnFeed } from "./feed-store.ts";
+import { outlook } from "./basis/outlook.ts";
 import type { PlanInput } from "./basis/plan-input.ts";
+import { plannedItems, readSite, type SiteNow, type Standing } from "./basis/site-now.ts";
+import { stillHolds } from "./basis/still-holds.ts";
+import { findOwnFeed } from "./feed-store.ts";
 import { planLines } from "./plan-lines.ts";
 import { findPlan, type KeptPlan, listTasks } from "./store.ts";
 
 /** Taken where nobody has said otherwise: common practice, no source. */
-const USUAL = { truckKg: 6000, handling: 0, floatPercent: 5, cleaningDays: 1, leadDays: 3, lossPercentMonth: 0, unitKg: {} };
+const USUAL = { handling: 0, floatPercent: 5, cleaningDays: 1, lossPercentMonth: 0, unitKg: {} };
+const USUAL_TRUCK = { truckKg: 6000, leadDays: 3 };
 
-/** The latest plan for a supplier, whether it still holds, and what one would rest on now. */
-export const getReturnPlan = projectUseCase("returns.getReturnPlan", "hire.read", returnPlanInput, async (scope, { supplierId }) => {
-  const project = projectHead(await readProject(scope));
-  const suppliers = (await listSuppliers(scope)).filter(({ isRetired }) => !isRetired).map(({ id, name }) => ({ id, name }));
-  const chosen = supplierId ?? (await supplierWithMost(scope)) ?? suppliers[0]?.id ?? null;
+/** The latest plan, whether it still holds, and what one would rest on now. */
+export const getReturnPlan = projectUseCase("returns.getReturnPlan", "hire.read", returnPlanInput, async (scope) => {
+  const kept = await findPlan(scope);
+  const site = await readSite(scope, kept?.input.settings.cleaningDays ?? USUAL.cleaningDays);
+  const { book: { project, today, items, suppliers }, holders } = site;
+  const withGear = site.standing.filter(({ hired }) => hired.length > 0);
+  const settings = settingsFor(site, withGear, kept);
+  const view = withGear.length > 0 ? outlook(site, settings) : null;
   const feed = await findOwnFeed(scope);
-  const standing = chosen === null ? ok(null) : await planOf(scope, chosen);
-  return standing.ok ? ok({ project, suppliers, supplierId: chosen, feedSince: feed?.createdAt.toISOString() ?? null, standing: standing.value }) : standing;
+  return ok({
+    project, today, settings, hasSuppliers: suppliers.length > 0, feedSince: feed?.createdAt.toISOString() ?? null,
+    yards: withGear.map(({ supplierId, supplier, hired, terms }) => ({ supplierId, supplier, pieces: hired.reduce((sum, { quantity }) => sum + quantity, 0), hasTerms: terms !== null })),
+    columns: { unknown: holders.unknown, endless: holders.endless, stripDays: holders.stripDays },
+    items: items.filter(({ id }) => withGear.some(({ hired }) => hired.some(({ itemId }) => itemId === id))).map(({ id, name }) => ({ id, name, kg: settings.unitKg[id] ?? holders.kgOf.get(id) ?? 1 })),
+    failure: view && !view.ok ? view.failure : null,
+    plan: kept && { ...shown(kept), isStale: view?.ok ? !stillHolds(kept.input, view.value) : kept.status === "ready" },
+    tasks: await listTasks(scope),
+  });
 });
 
-async function planOf(scope: ProjectScope, supplierId: string) {
-  const kept = await findPlan(scope, { supplierId });
-  const read = supplierNow(await readSite(scope, kept?.input.settings.cleaningDays ?? USUAL.cleaningDays), supplierId);
-  if (!read.ok) return read;
-  const { book, holders, hired } = read.value;
-  const settings = settingsFor(read.value, supplierId, kept);
-  const view = outlook(read.value, supplierId, settings);
-  return ok({
-    today: book.today, settings, unknownColumns: holders.unknown,
-    items: book.items.filter(({ id }) => hired.some(({ itemId }) => itemId === id)).map(({ id, name }) => ({ id, name, kg: settings.unitKg[id] ?? holders.kgOf.get(id) ?? 1 })),
-    failure: view.ok ? null : view.failure,
-    plan: kept && { ...shown(kept), isStale: view.ok ? !stillHolds(kept.input, view.value) : kept.status === "ready" },
-    tasks: await listTasks(scope, { supplierId }),
+/** As they were for the last plan; a supplier who has come since is in it with what its terms say. */
+function settingsFor(site: SiteNow, withGear: readonly Standing[], kept: KeptPlan | null): ReturnSettings {
+  const before = kept?.input.settings;
+  const inPlan = before?.suppliers ?? [];
+  const suppliers = withGear.map((yard) => inPlan.find(({ supplierId }) => supplierId === yard.supplierId) ?? {
+    supplierId: yard.supplierId, isIn: yard.terms !== null && plannedItems(site, yard).length > 0, ...USUAL_TRUCK, tripCost: Math.max(yard.terms?.deliveryCharge ?? 0, yard.terms?.collectionCharge ?? 0),
   });
-}
-
-/** Whose gear most has come on dockets: the one that is looked at first. */
-async function supplierWithMost(scope: ProjectScope): Promise<string | undefined> {
-  const delivered = (await listDockets(scope)).filter(({ kind, reversal }) => kind === "delivery" && reversal === null);
-  const pieces = new Map<string, number>();
-  for (const { supplierId, lines } of delivered) pieces.set(supplierId, lines.reduce((sum, { quantity }) => sum + quantity, pieces.get(supplierId) ?? 0));
-  return [...pieces].sort(([one, a], [other, b]) => b - a || (one < other ? -1 : 1))[0]?.[0];
-}
-
-function settingsFor({ book }: SupplierNow, supplierId: string, kept: KeptPlan | null): ReturnSettings {
-  if (kept) return kept.input.settings;
-  const terms = layTerms(termsOf(book, supplierId)).at(-1)?.terms;
-  return { ...USUAL, tripCost: Math.max(terms?.deliveryCharge ?? 0, terms?.collectionCharge ?? 0), weekdays: [...(terms?.workingWeekdays ?? [1, 2, 3, 4, 5])] };
+  const weekdays = withGear.find(({ terms }) => terms)?.terms?.workingWeekdays ?? [1, 2, 3, 4, 5];
+  return { ...(before ?? { ...USUAL, weekdays: [...weekdays] }), suppliers };
 }
 
 const shown = ({ id, status, input, result, solver, wallMs, orderedAt, by }: KeptPlan) => ({
-  id, status, solver, wallMs, orderedAt, by, settings: input.settings, dates: input.dates, need: input.need, pinned: input.pinned, short: input.short, leftOut: input.leftOut,
-  result: result && { cost: result.cost, bound: result.bound, gap: result.gap, proven: result.proven, justInTime: result.justInTime, keepToLast: result.keepToLast, trips: result.trips },
+  id, status, solver, wallMs, orderedAt, by, dates: input.dates, need: input.need, pinned: input.pinned, short: input.short, leftOut: input.leftOut,
+  suppliers: input.suppliers.map(({ supplierId, supplier }) => ({ supplierId, supplier })),
+  result: result && { cost: result.cost, bound: result.bound, gap: result.gap, proven: result.proven, justInTime: result.justInTime, keepToLast: result.keepToLast },
   lines: result ? planLines(input, result) : [],
   stock: result ? stockByDay(input, result.stays) : [],
 });
 
-/** Pieces of each item on hire by day from the first date, as the plan has them. */
+/** Pieces of each item on hire from all the suppliers by day from the first date, as the plan has them. */
 function stockByDay({ order, dates, need }: PlanInput, stays: NonNullable<KeptPlan["result"]>["stays"]) {
   const first = dates[0];
   const offset = (t: number): number => (first ? daysBetween(first, dates[t] ?? first) : 0);
   return need.map(({ itemId, needed, owned }) => {
-    const item = order.items.findIndex(({ id }) => id === itemId);
-    const onHire = needed.map((_, day) => stays.reduce((sum, stay) => sum + (stay.item === item && offset(stay.from) <= day && day < offset(stay.to) ? stay.count : 0), 0));
-    return { itemId, onHire, owned };
+    const own = stays.filter(({ item }) => order.items[item]?.id === itemId);
+    return { itemId, owned, onHire: needed.map((_, day) => own.reduce((sum, { from, to, count }) => sum + (offset(from) <= day && day < offset(to) ? count : 0), 0)) };
   });
 }
-
-type Foreseen = Pick<PlanInput, "dates" | "need">;
-
-/** Whether what the columns need and what is on hire is still what the plan was made for, from today on. */
-function stillHolds(kept: Foreseen, now: Foreseen): boolean {
-  const [then, today] = [kept.dates[0], now.dates[0]];
-  if (!then || !today) return false;
-  const past = daysBetween(then, today);
-  const key = ({ need }: Foreseen, skip: number, from: Day) => need.map(({ itemId, needed, owned, hired }) => [itemId, owned, hired, changes(needed.slice(skip), from)]);
-  return JSON.stringify(key(kept, past, today)) === JSON.stringify(key(now, 0, today));
-}
-
-/** The days on which a need changes; how far ahead it was asked for does not matter. */
-const changes = (needed: readonly number[], from: Day): [Day, number][] =>
-  needed.flatMap((count, index): [Day, number][] => (count === (index === 0 ? 0 : needed[index - 1]) ? [] : [[addDays(from, index), count]]));

@@ -6,20 +6,21 @@ import { recordChange } from "../gate/change-line.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { newId } from "../platform/new-id.ts";
 import { sha256 } from "../platform/secrets.ts";
-import { buildInput, outlook, readSite, supplierNow } from "./basis/build-input.ts";
+import { buildInput } from "./basis/build-input.ts";
+import { outlook } from "./basis/outlook.ts";
+import { readSite } from "./basis/site-now.ts";
 import { addPlan } from "./store.ts";
 
-/** Asks the worker for the cheapest plan of what goes back to one supplier when, from how things stand now. */
-export const orderReturnPlan = projectUseCase("returns.orderReturnPlan", "hire.record", orderReturnPlanInput, async (scope, { supplierId, settings }) => {
-  const now = supplierNow(await readSite(scope, settings.cleaningDays), supplierId);
-  if (!now.ok) return now;
-  const view = outlook(now.value, supplierId, settings);
+/** Asks the worker for the cheapest plan of what goes back to which supplier when, from how things stand now. */
+export const orderReturnPlan = projectUseCase("returns.orderReturnPlan", "hire.record", orderReturnPlanInput, async (scope, { settings }) => {
+  const site = await readSite(scope, settings.cleaningDays);
+  const view = outlook(site, settings);
   if (!view.ok) return view;
-  const input = buildInput(now.value, supplierId, view.value);
+  const input = buildInput(site, view.value);
   const order = checkReturnOrder(input.order);
   if (!order.ok) return order;
   const planId = newId();
-  await addPlan(scope, planId, supplierId, input, sha256(JSON.stringify(input)));
+  await addPlan(scope, planId, input, sha256(JSON.stringify(input)));
   const seq = await recordChange(scope, { kind: "set-up", detail: { hire: "return plan" } });
   return ok({ planId, seq });
 });

@@ -9,6 +9,9 @@ import { projectUseCase } from "../gate/use-case.ts";
 import { newId } from "../platform/new-id.ts";
 import { projectHead } from "../projects/project-head.ts";
 import { readProject } from "../projects/store.ts";
+import { outlook } from "./basis/outlook.ts";
+import { readSite } from "./basis/site-now.ts";
+import { stillHolds } from "./basis/still-holds.ts";
 import { planLines } from "./plan-lines.ts";
 import { addTasks, changeTask, findPlan, handOver, listStanding, listTasks, setTaskState, withdrawTasks } from "./store.ts";
 
@@ -17,24 +20,26 @@ import { addTasks, changeTask, findPlan, handOver, listStanding, listTasks, setT
  * What earlier plans left open gives way in the same transaction.
  */
 export const acceptReturns = projectUseCase("returns.acceptReturns", "hire.record", acceptReturnsInput, async (scope, { planId, lines: chosen }) => {
-  const project = projectHead(await readProject(scope));
   const seq = await recordChange(scope, { kind: "set-up", detail: { hire: "returns accepted", lines: chosen.length } });
   const plan = await findPlan(scope, { id: planId });
   if (!plan?.result) return notFound("return plan");
-  const latest = await findPlan(scope, { supplierId: plan.supplierId });
+  const latest = await findPlan(scope);
   if (latest && latest.id !== planId) return brokenRule("return-plan-replaced", { ordered: latest.orderedAt.slice(0, 10) });
-  const today = dayIn(scope.now, project.timeZone);
+  const site = await readSite(scope, plan.input.settings.cleaningDays);
+  const now = outlook(site, plan.input.settings);
+  if (!now.ok || !stillHolds(plan.input, now.value)) return brokenRule("return-plan-outdated", {});
+  const { today, project } = site.book;
   const takes = planLines(plan.input, plan.result).filter(({ way }) => way === "take");
-  const isChosen = (on: Day, itemId: string): boolean => chosen.some((each) => each.collectOn === on && each.itemId === itemId);
-  const accepted = takes.filter(({ on, items }) => items.some(({ itemId }) => isChosen(on, itemId)));
+  const isChosen = (from: string, on: Day, itemId: string): boolean => chosen.some((each) => each.supplierId === from && each.collectOn === on && each.itemId === itemId);
+  const accepted = takes.filter(({ supplierId, on, items }) => items.some(({ itemId }) => isChosen(supplierId, on, itemId)));
   const late = accepted.find(({ callOn }) => callOn < today);
   if (late) return brokenRule("return-call-too-late", { collect: late.on, call: late.callOn });
   if (accepted.length === 0) return notFound("line of the plan");
   const week = { weekdays: project.workingDays, daysOff: [] };
-  const proposed = takes.map(({ on, callOn, items }) => ({
-    days: { call: callOn, load: workingDayBefore(on, week, today), collect: on }, lines: items.map(({ itemId, item, quantity }) => ({ itemId, item, quantity })),
+  const proposed = takes.map(({ supplierId, on, callOn, items }) => ({
+    supplierId, days: { call: callOn, load: workingDayBefore(on, week, today), collect: on }, lines: items.map(({ itemId, item, quantity }) => ({ itemId, item, quantity })),
   }));
-  const next = succeed(await listStanding(scope, plan.supplierId), { id: planId, proposed }, isChosen);
+  const next = succeed(await listStanding(scope, plan.input.suppliers.map(({ supplierId }) => supplierId)), { id: planId, proposed }, isChosen);
   await handOver(scope, planId, next.kept);
   for (const { id, on, lines } of next.changed) await changeTask(scope, id, planId, on, lines);
   await addTasks(scope, next.added.map((task) => ({ ...task, id: newId(), planId })));

@@ -9,7 +9,7 @@ import { acceptReturns, getReturnTasks, setReturnTask } from "#lib/server/return
 import { aCompany, type Company } from "#tests/support/builders/a-company.ts";
 import { aDelivery, aSupplier, type Hire } from "#tests/support/builders/a-hire.ts";
 import { aProject, type Project } from "#tests/support/builders/a-project.ts";
-import { aHireToReturn, aReturnPlan, inDays, returnsOf, SETTINGS } from "#tests/support/builders/a-return-plan.ts";
+import { aHireToReturn, aReturnPlan, inDays, linesOf, returnsOf, settingsFor } from "#tests/support/builders/a-return-plan.ts";
 import { refusal, valueOf } from "#tests/support/builders/value-of.ts";
 import { ownDatabase } from "#tests/support/own-database.ts";
 
@@ -26,7 +26,7 @@ beforeAll(async () => {
   planId = await aReturnPlan(company, hire);
 }, 60_000);
 
-const page = async () => valueOf(await getReturnPlan(company.office, { projectId: hire.projectId, supplierId: hire.supplierId })).standing;
+const page = async () => valueOf(await getReturnPlan(company.office, { projectId: hire.projectId }));
 const isWorkingDay = (day: string): boolean => weekday(toDay(day)) <= 5;
 
 describe("a return plan", () => {
@@ -56,14 +56,14 @@ describe("a return plan", () => {
 
   it("is refused where nothing that columns need is on hire, or a supplier has no terms", async () => {
     const bare = await aSupplier(company.owner, hire.projectId, "Empty Yard");
-    expect(refusal(await orderReturnPlan(company.owner, { projectId: hire.projectId, supplierId: bare.supplierId, settings: SETTINGS }))).toBe("nothing-on-hire");
+    expect(refusal(await orderReturnPlan(company.owner, { projectId: hire.projectId, settings: settingsFor(bare) }))).toBe("nothing-on-hire");
   });
 });
 
 describe("accepted returns", () => {
   it("become three dated tasks, once, however often they are accepted", async () => {
     const [first] = await returnsOf(company.office, hire);
-    const line = { collectOn: first?.on ?? "", itemId: first?.itemId ?? "" };
+    const line = { supplierId: hire.supplierId, collectOn: first?.on ?? "", itemId: first?.itemId ?? "" };
     valueOf(await acceptReturns(company.office, { projectId: hire.projectId, planId, lines: [line] }));
     valueOf(await acceptReturns(company.office, { projectId: hire.projectId, planId, lines: [line] }));
     const { tasks } = valueOf(await getReturnTasks(company.leadingHand, { projectId: hire.projectId }));
@@ -117,7 +117,7 @@ describe("a newer plan", () => {
     const owner = await aCompany("Grebe Boxing");
     const site = await aProject(owner.owner);
     const own = await aHireToReturn(owner.owner, site, "Lock Gear", PIECES);
-    const accept = async (id: string) => valueOf(await acceptReturns(owner.office, { projectId: own.projectId, planId: id, lines: (await returnsOf(owner.office, own)).map(({ on, itemId }) => ({ collectOn: on, itemId })) }));
+    const accept = async (id: string) => valueOf(await acceptReturns(owner.office, { projectId: own.projectId, planId: id, lines: await linesOf(owner.office, own) }));
     const { token } = valueOf(await openCalendarFeed(owner.leadingHand, { projectId: own.projectId }));
     const feed = async () => new Map(valueOf(await readCalendar({ token })).tasks.map((task) => [task.id, task]));
     const open = async () => valueOf(await getReturnTasks(owner.leadingHand, { projectId: own.projectId })).tasks;
@@ -129,7 +129,7 @@ describe("a newer plan", () => {
 
     await aDelivery(owner.owner, own, "D2", inDays(-1), 150);
     const second = await aReturnPlan(owner, own);
-    expect(refusal(await acceptReturns(owner.office, { projectId: own.projectId, planId: first, lines: [{ collectOn: inDays(3), itemId: own.itemId }] }))).toBe("return-plan-replaced");
+    expect(refusal(await acceptReturns(owner.office, { projectId: own.projectId, planId: first, lines: [{ supplierId: own.supplierId, collectOn: inDays(3), itemId: own.itemId }] }))).toBe("return-plan-replaced");
     await accept(second);
     expect(await leaving()).toBe(PIECES + 150);
     expect((await open()).every(({ planId: of }) => of === second)).toBe(true);

@@ -8,9 +8,10 @@ import { aDelivery, aSupplier, RULE, type Hire } from "./a-hire.ts";
 import type { Project } from "./a-project.ts";
 import { valueOf } from "./value-of.ts";
 
-export const SETTINGS = {
-  truckKg: 6000, tripCost: 18_000, handling: 0, weekdays: [1, 2, 3, 4, 5], floatPercent: 5, cleaningDays: 1, leadDays: 3, lossPercentMonth: 0, unitKg: {},
-};
+export const settingsFor = (...suppliers: readonly Pick<Hire, "supplierId">[]) => ({
+  suppliers: suppliers.map(({ supplierId }) => ({ supplierId, isIn: true, truckKg: 6000, tripCost: 18_000, leadDays: 3 })),
+  handling: 0, weekdays: [1, 2, 3, 4, 5], floatPercent: 5, cleaningDays: 1, lossPercentMonth: 0, unitKg: {},
+});
 
 /** The site day of today in the zone of the builders' project, some days on. */
 export const inDays = (days: number): Day => addDays(dayIn(new Date().toISOString(), "Australia/Brisbane"), days);
@@ -25,13 +26,18 @@ export async function aHireToReturn(by: Caller, project: Project, name: string, 
 }
 
 /** A plan ordered, and computed as the worker does. */
-export async function aReturnPlan(company: { readonly companyId: string; readonly owner: Caller }, { projectId, supplierId }: Hire): Promise<string> {
-  const { planId } = valueOf(await orderReturnPlan(company.owner, { projectId, supplierId, settings: SETTINGS }));
+export async function aReturnPlan(company: { readonly companyId: string; readonly owner: Caller }, hire: Hire, ...others: readonly Hire[]): Promise<string> {
+  const { projectId } = hire;
+  const { planId } = valueOf(await orderReturnPlan(company.owner, { projectId, settings: settingsFor(hire, ...others) }));
   await computePlan({ companyId: company.companyId, projectId, planId }, 20_000);
   return planId;
 }
 
 /** The returns of the latest plan, as the page lists them. */
-export const returnsOf = async (by: Caller, { projectId, supplierId }: Hire) =>
-  (valueOf(await getReturnPlan(by, { projectId, supplierId })).standing?.plan?.lines ?? []).filter(({ way }) => way === "take")
-    .flatMap(({ on, callOn, items }) => items.map((item) => ({ on, callOn, ...item })));
+export const returnsOf = async (by: Caller, { projectId }: Pick<Hire, "projectId">) =>
+  (valueOf(await getReturnPlan(by, { projectId })).plan?.lines ?? []).filter(({ way }) => way === "take")
+    .flatMap(({ supplierId, on, callOn, items }) => items.map((item) => ({ supplierId, on, callOn, ...item })));
+
+/** All of them, as they are accepted. */
+export const linesOf = async (by: Caller, hire: Pick<Hire, "projectId">) =>
+  (await returnsOf(by, hire)).map(({ supplierId, on, itemId }) => ({ supplierId, collectOn: on, itemId }));

@@ -14,7 +14,7 @@ export type ChargeBasis = {
   readonly standDowns: readonly StandDown[];
   readonly dates: readonly Day[];
   readonly callOn: readonly Day[];
-  /** Whether a truck called today or later can come on that date. */
+  /** Whether a truck called today or later can come on that date, and bring things too. */
   readonly mayCollect: readonly boolean[];
   /** Expected loss a day of one piece, in hundredths of a minor unit. */
   readonly lossADay: number;
@@ -28,7 +28,7 @@ export function lotCharge(basis: ChargeBasis, itemId: string, delivered: { reado
 
 /** What one piece more costs from one date to another; none can be had before `firstDelivery`. */
 export function hireCharge(basis: ChargeBasis, itemId: string, firstDelivery: Day): readonly ChargeByEnd[] {
-  return basis.dates.slice(0, -1).map((on, from) => basis.dates.map((_, to) => (to <= from || from === 0 || on < firstDelivery || !basis.mayCollect[to] ? null : chargeOf(basis, itemId, { on, dispatchedOn: null }, to, on))));
+  return basis.dates.slice(0, -1).map((on, from) => basis.dates.map((_, to) => (to <= from || !basis.mayCollect[from] || on < firstDelivery || !basis.mayCollect[to] ? null : chargeOf(basis, itemId, { on, dispatchedOn: null }, to, on))));
 }
 
 function chargeOf(basis: ChargeBasis, itemId: string, delivered: { readonly on: Day; readonly dispatchedOn: Day | null }, to: number, from: Day): number {

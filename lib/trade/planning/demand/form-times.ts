@@ -2,24 +2,35 @@ import { addDays, type Day, daysBetween } from "#lib/kernel/days.ts";
 
 /** The days of one column: planned, and recorded as far as it has come. Null: not known, not yet. */
 export type FormDays = {
-  readonly planned: { readonly stoodOn: Day; readonly strippedOn: Day } | null;
-  readonly recorded: { readonly stoodOn: Day | null; readonly strippedOn: Day | null };
+  readonly planned: { readonly stoodOn: Day | null; readonly pouredOn: Day | null };
+  readonly recorded: { readonly stoodOn: Day | null; readonly pouredOn: Day | null; readonly strippedOn: Day | null };
 };
 
-/** The first and the last day on which a column holds its gear. */
+/** How long concrete stays in its form after the pour, and how long the gear is cleaned after that. */
+export type FormRule = { readonly stripDays: number; readonly cleaningDays: number };
+
+/** The first and the last day on which a column holds its gear; `to` null: nobody has said when it is poured. */
+export type HeldTime = { readonly from: Day; readonly to: Day | null };
 export type FormTime = { readonly from: Day; readonly to: Day };
 
 /**
- * Recorded days replace planned ones; a form not stood by today starts today at the earliest and keeps its time, one not
- * stripped stands today at least. Then so many days of cleaning. Null for a column without days.
+ * Recorded days replace planned ones. What has not happened lies no earlier than today and moves what follows with it: a form
+ * not stood yet keeps its days from standing to pour, one not poured is stripped so many days after a pour today at the
+ * earliest, one not stripped stands today at least. Null for a column without any day.
  */
-export function formTime({ planned, recorded }: FormDays, today: Day, cleaningDays: number): FormTime | null {
-  const strippedOn = recorded.strippedOn;
-  const from = recorded.stoodOn ?? (strippedOn ? strippedOn : planned && later(planned.stoodOn, today));
+export function formTime({ planned, recorded }: FormDays, today: Day, { stripDays, cleaningDays }: FormRule): HeldTime | null {
+  const plannedStood = planned.stoodOn ?? planned.pouredOn;
+  const from = recorded.stoodOn ?? recorded.pouredOn ?? recorded.strippedOn ?? (plannedStood && later(plannedStood, today));
   if (!from) return null;
-  const length = planned ? Math.max(0, daysBetween(planned.stoodOn, planned.strippedOn)) : 0;
-  const expected = recorded.stoodOn && planned ? later(planned.strippedOn, recorded.stoodOn) : addDays(from, length);
-  return { from, to: addDays(strippedOn ?? later(expected, today), cleaningDays) };
+  if (recorded.strippedOn) return { from, to: addDays(recorded.strippedOn, cleaningDays) };
+  const pouredOn = recorded.pouredOn ?? expectedPour(planned, recorded.stoodOn, from, today);
+  return { from, to: pouredOn && addDays(later(addDays(pouredOn, stripDays), today), cleaningDays) };
+}
+
+function expectedPour({ stoodOn, pouredOn }: FormDays["planned"], recordedStood: Day | null, from: Day, today: Day): Day | null {
+  if (pouredOn === null) return null;
+  if (recordedStood) return later(later(pouredOn, today), from);
+  return addDays(from, Math.max(0, daysBetween(stoodOn ?? pouredOn, pouredOn)));
 }
 
 const later = (one: Day, other: Day): Day => (one > other ? one : other);

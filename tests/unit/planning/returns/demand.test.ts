@@ -44,13 +44,27 @@ describe("what columns need of an item", () => {
 });
 
 describe("the days a column holds its gear", () => {
-  const planned = { stoodOn: on(3), strippedOn: on(6) };
+  // Stood on the 3rd day, poured on the 5th, stripped a day after the pour.
+  const planned = { stoodOn: on(3), pouredOn: on(5) };
+  const never = { stoodOn: null, pouredOn: null, strippedOn: null };
+  const days = (recorded: Partial<typeof never | Record<keyof typeof never, Day>>, today: Day, rule = { stripDays: 1, cleaningDays: 0 }) => formTime({ planned, recorded: { ...never, ...recorded } }, today, rule);
 
-  it("are the planned ones with cleaning", () => expect(formTime({ planned, recorded: { stoodOn: null, strippedOn: null } }, monday, 1)).toEqual({ from: on(3), to: on(7) }));
-  it("are the recorded ones where there are", () => expect(formTime({ planned, recorded: { stoodOn: on(2), strippedOn: on(4) } }, on(8), 0)).toEqual({ from: on(2), to: on(4) }));
-  it("move with a form that is not stood on its day", () => expect(formTime({ planned, recorded: { stoodOn: null, strippedOn: null } }, on(5), 0)).toEqual({ from: on(5), to: on(8) }));
-  it("last till today at least while it is not stripped", () => expect(formTime({ planned, recorded: { stoodOn: on(3), strippedOn: null } }, on(9), 1)).toEqual({ from: on(3), to: on(10) }));
-  it("are unknown without a plan or a record", () => expect(formTime({ planned: null, recorded: { stoodOn: null, strippedOn: null } }, monday, 1)).toBeNull());
+  it("are the planned ones with cleaning", () => expect(days({}, monday, { stripDays: 1, cleaningDays: 1 })).toEqual({ from: on(3), to: on(7) }));
+  it("are longer where the concrete stays in its form for longer", () => expect(days({}, monday, { stripDays: 3, cleaningDays: 1 })).toEqual({ from: on(3), to: on(9) }));
+  it("are the recorded ones where there are", () => expect(days({ stoodOn: on(2), pouredOn: on(3), strippedOn: on(4) }, on(8))).toEqual({ from: on(2), to: on(4) }));
+  it("end after the pour that happened, not the one that was planned", () => {
+    expect(days({ stoodOn: on(2), pouredOn: on(3) }, on(3))).toEqual({ from: on(2), to: on(4) });
+    expect(formTime({ planned: { stoodOn: null, pouredOn: null }, recorded: { ...never, pouredOn: on(3) } }, on(3), { stripDays: 2, cleaningDays: 1 })).toEqual({ from: on(3), to: on(6) });
+  });
+  it("move with a form that is not stood on its day", () => expect(days({}, on(5))).toEqual({ from: on(5), to: on(8) }));
+  // Planned for day 5 and not poured by day 9: poured today at the earliest, stripped on day 10.
+  it("move with a pour that did not happen on its day", () => expect(days({ stoodOn: on(3) }, on(9))).toEqual({ from: on(3), to: on(10) }));
+  it("last till today at least while it is not stripped", () => expect(days({ stoodOn: on(3), pouredOn: on(5) }, on(9), { stripDays: 1, cleaningDays: 1 })).toEqual({ from: on(3), to: on(10) }));
+  it("have no end where nobody says when it is poured", () => {
+    expect(formTime({ planned: { stoodOn: on(3), pouredOn: null }, recorded: never }, monday, { stripDays: 1, cleaningDays: 1 })).toEqual({ from: on(3), to: null });
+    expect(formTime({ planned: { stoodOn: null, pouredOn: null }, recorded: { ...never, stoodOn: monday } }, on(2), { stripDays: 1, cleaningDays: 1 })).toEqual({ from: monday, to: null });
+  });
+  it("are unknown without a plan or a record", () => expect(formTime({ planned: { stoodOn: null, pouredOn: null }, recorded: never }, monday, { stripDays: 1, cleaningDays: 1 })).toBeNull());
 });
 
 describe("the days of the truck", () => {

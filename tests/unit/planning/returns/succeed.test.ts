@@ -6,9 +6,9 @@ import { type ProposedReturn, type StandingTask, succeed } from "#lib/trade/plan
 const monday = toDay("2026-03-02");
 const on = (days: number): Day => addDays(monday, days);
 const line = (itemId: string, quantity: number) => ({ itemId, item: itemId, quantity });
-const proposed = (collect: Day, ...lines: ProposedReturn["lines"]): ProposedReturn => ({ days: { call: addDays(collect, -3), load: addDays(collect, -1), collect }, lines });
+const proposed = (collect: Day, ...lines: ProposedReturn["lines"]): ProposedReturn => ({ supplierId: "yard", days: { call: addDays(collect, -3), load: addDays(collect, -1), collect }, lines });
 const standing = (planId: string, { days, lines }: ProposedReturn, called = false): StandingTask[] => (["call", "load", "collect"] as const).map((kind) => ({
-  id: `${planId} ${kind} ${days.collect}`, planId, kind, state: called && kind === "call" ? "done" : "open", on: days[kind], collectOn: days.collect, lines,
+  id: `${planId} ${kind} ${days.collect}`, planId, supplierId: "yard", kind, state: called && kind === "call" ? "done" : "open", on: days[kind], collectOn: days.collect, lines,
 }));
 const all = () => true;
 const none = () => false;
@@ -26,7 +26,7 @@ describe("the tasks of an accepted plan", () => {
 
   it("stay as they are where the new plan proposes the same, chosen or not", () => {
     const old = [...standing("old", friday), ...standing("old", tuesday)];
-    const { kept, ...rest } = succeed(old, { id: "new", proposed: [friday, tuesday] }, (day) => day === on(4));
+    const { kept, ...rest } = succeed(old, { id: "new", proposed: [friday, tuesday] }, (_, day) => day === on(4));
     expect(kept).toEqual(old.map(({ id }) => id));
     expect(rest).toEqual({ changed: [], added: [], withdrawn: [] });
   });
@@ -40,15 +40,22 @@ describe("the tasks of an accepted plan", () => {
   });
 
   it("do not outlive their plan because nobody accepted what replaced them", () => {
-    const next = succeed(standing("old", friday), { id: "new", proposed: [proposed(on(4), line("wedge", 90)), tuesday] }, (day) => day === on(8));
+    const next = succeed(standing("old", friday), { id: "new", proposed: [proposed(on(4), line("wedge", 90)), tuesday] }, (_, day) => day === on(8));
     expect(next.withdrawn).toHaveLength(3);
     expect(next.added).toHaveLength(3);
   });
 
   it("take up a further item of the same day", () => {
     const both = proposed(on(4), line("wedge", 100), line("clamp", 20));
-    const next = succeed(standing("new", friday), { id: "new", proposed: [both] }, (_, itemId) => itemId === "clamp");
+    const next = succeed(standing("new", friday), { id: "new", proposed: [both] }, (_, __, itemId) => itemId === "clamp");
     expect(next.changed.map(({ lines }) => lines)).toEqual([both.lines, both.lines, both.lines]);
+  });
+
+  it("are of one supplier each: what another takes that day is a return of its own", () => {
+    const other = { ...friday, supplierId: "other yard" };
+    const next = succeed(standing("old", friday), { id: "new", proposed: [friday, other] }, all);
+    expect(next.kept).toHaveLength(3);
+    expect(next.added.map(({ supplierId }) => supplierId)).toEqual(["other yard", "other yard", "other yard"]);
   });
 
   // The hirer has been told of 100 wedges for Friday. Nothing changes that but another call.

@@ -9,6 +9,7 @@ export function HireTabs({ projectId }: { readonly projectId: string }) {
     { href: paths.hire(projectId), label: "On hire" },
     { href: paths.hirePart(projectId, "dockets"), label: "Dockets" },
     { href: paths.returnPlan(projectId), label: "Return plan" },
+    { href: paths.hirePart(projectId, "column-gear"), label: "Gear per column" },
     { href: paths.hirePart(projectId, "terms"), label: "Terms and suppliers" },
     { href: paths.hirePart(projectId, "invoices"), label: "Invoices" },
   ];

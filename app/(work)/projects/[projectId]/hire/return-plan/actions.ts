@@ -6,7 +6,7 @@ import { currentCaller } from "#lib/server/gate/session.ts";
 import { openCalendarFeed, revokeCalendarFeed } from "#lib/server/returns/calendar-feed.ts";
 import { orderReturnPlan } from "#lib/server/returns/order-plan.ts";
 import { acceptReturns, setReturnTask } from "#lib/server/returns/return-tasks.ts";
-import { numberOf, textOf } from "#app/_ui/form/read-form.ts";
+import { isTicked, numberOf, textOf } from "#app/_ui/form/read-form.ts";
 import { paths } from "#app/paths.ts";
 
 function redraw(projectId: string): void {
@@ -19,10 +19,13 @@ export async function orderPlanAction(data: FormData) {
   const currency = textOf(data, "currency");
   const money = (name: string): number => readAmount(textOf(data, name), currency) ?? Number.NaN;
   const answer = await orderReturnPlan(await currentCaller(), {
-    projectId, supplierId: textOf(data, "supplierId"),
+    projectId,
     settings: {
-      truckKg: numberOf(data, "truckKg"), tripCost: money("tripCost"), handling: money("handling"), weekdays: data.getAll("weekday").map(Number),
-      floatPercent: numberOf(data, "floatPercent"), cleaningDays: numberOf(data, "cleaningDays"), leadDays: numberOf(data, "leadDays"), lossPercentMonth: numberOf(data, "lossPercentMonth"),
+      suppliers: data.getAll("supplier").map(String).map((supplierId) => ({
+        supplierId, isIn: isTicked(data, `in-${supplierId}`), truckKg: numberOf(data, `truckKg-${supplierId}`), tripCost: money(`tripCost-${supplierId}`), leadDays: numberOf(data, `leadDays-${supplierId}`),
+      })),
+      handling: money("handling"), weekdays: data.getAll("weekday").map(Number),
+      floatPercent: numberOf(data, "floatPercent"), cleaningDays: numberOf(data, "cleaningDays"), lossPercentMonth: numberOf(data, "lossPercentMonth"),
       unitKg: Object.fromEntries(data.getAll("item").map((id) => [String(id), numberOf(data, `kg-${String(id)}`)])),
     },
   });

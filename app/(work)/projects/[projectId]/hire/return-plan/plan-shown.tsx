@@ -13,24 +13,32 @@ type Item = { readonly itemId: string; readonly item: string };
 export type ShownPlan = {
   readonly id: string; readonly result: PlanResult | null; readonly dates: readonly string[]; readonly isStale: boolean;
   readonly solver: string | null; readonly wallMs: number | null; readonly orderedAt: string; readonly by: string;
-  readonly lines: readonly { readonly on: string; readonly way: "take" | "bring"; readonly callOn: string; readonly trips: number; readonly items: readonly (Item & { readonly quantity: number; readonly kg: number })[] }[];
-  readonly need: readonly (Item & { readonly needed: readonly number[]; readonly owned: number; readonly hired: number })[];
+  readonly suppliers: readonly { readonly supplierId: string; readonly supplier: string }[];
+  readonly lines: readonly { readonly supplierId: string; readonly supplier: string; readonly on: string; readonly way: "take" | "bring"; readonly callOn: string; readonly trips: number; readonly items: readonly (Item & { readonly quantity: number; readonly kg: number })[] }[];
+  readonly need: readonly (Item & { readonly needed: readonly number[]; readonly owned: number; readonly hired: readonly { readonly supplierId: string; readonly count: number }[] })[];
   readonly stock: readonly { readonly itemId: string; readonly onHire: readonly number[]; readonly owned: number }[];
   readonly pinned: readonly (Item & { readonly on: string; readonly needed: number; readonly spare: number; readonly columns: readonly string[] })[];
   readonly short: readonly (Item & { readonly on: string; readonly needed: number; readonly there: number })[];
-  readonly leftOut: readonly (Item & { readonly hired: number; readonly why: "no-need" | "no-rate" })[];
+  readonly leftOut: readonly (Item & { readonly supplierId: string; readonly supplier: string; readonly hired: number; readonly why: "no-need" | "no-rate" })[];
 };
 export type PlanShownProps = {
-  readonly projectId: string; readonly plan: ShownPlan; readonly tasks: readonly (ShownTask & { readonly planId: string })[]; readonly today: string; readonly currency: string;
+  readonly projectId: string; readonly plan: ShownPlan; readonly tasks: readonly (ShownTask & { readonly planId: string; readonly supplierId: string })[]; readonly today: string; readonly currency: string;
   readonly timeZone: string; readonly mayPlan: boolean;
 };
 
-const LEFT_OUT = { "no-need": "nothing here says what the columns need of it", "no-rate": "the terms have no rate for it" } as const;
+/** How many are on hire now, and of whom where there are several. */
+function onHireWords(hired: ShownPlan["need"][number]["hired"], suppliers: ShownPlan["suppliers"]): string {
+  const all = hired.reduce((sum, { count }) => sum + count, 0).toLocaleString("en");
+  if (suppliers.length < 2) return `${all} on hire now`;
+  return `${all} on hire now: ${hired.map(({ supplierId, count }) => `${count.toLocaleString("en")} from ${suppliers.find((each) => each.supplierId === supplierId)?.supplier ?? ""}`).join(", ")}`;
+}
+
+const LEFT_OUT = { "no-need": "nothing says what columns need of it: enter it under Hire, Gear per column", "no-rate": "the terms have no rate for it" } as const;
 
 /** A finished plan: what goes when, why no more, and how it was found. */
 export function PlanShown({ projectId, plan, tasks, today, currency, timeZone, mayPlan }: PlanShownProps) {
-  const accepted = new Set(tasks.filter(({ state, planId }) => state !== "withdrawn" && planId === plan.id).flatMap(({ collectOn, lines }) => lines.map(({ itemId }) => `${collectOn} ${itemId}`)));
-  const lines = plan.lines.map((line): ShownLine => ({ ...line, items: line.items.map((item) => ({ ...item, isAccepted: line.way === "take" && accepted.has(`${line.on} ${item.itemId}`) })) }));
+  const accepted = new Set(tasks.filter(({ state, planId }) => state !== "withdrawn" && planId === plan.id).flatMap(({ supplierId, collectOn, lines }) => lines.map(({ itemId }) => `${supplierId} ${collectOn} ${itemId}`)));
+  const lines = plan.lines.map((line): ShownLine => ({ ...line, items: line.items.map((item) => ({ ...item, isAccepted: line.way === "take" && accepted.has(`${line.supplierId} ${line.on} ${item.itemId}`) })) }));
   return (
     <>
       {plan.short.length > 0 ? (
@@ -39,13 +47,13 @@ export function PlanShown({ projectId, plan, tasks, today, currency, timeZone, m
         </Notice>
       ) : null}
       <Section title="By date" note="Send back, and hire again where that is cheaper than keeping">
-        <PlanLines projectId={projectId} planId={plan.id} lines={lines} today={today} canAccept={mayPlan && !plan.isStale} />
+        <PlanLines projectId={projectId} planId={plan.id} lines={lines} today={today} canAccept={mayPlan && !plan.isStale} isNamed={plan.suppliers.length > 1} />
       </Section>
       <Section title="Needed and on hire" note={<Legend />}>
         <div className="flex flex-col gap-5">
           {plan.need.map(({ itemId, item, needed, owned, hired }) => (
             <figure key={itemId} className="break-inside-avoid border-2 border-ink bg-sheet p-3">
-              <figcaption className="mb-1 font-semibold">{item} <span className="font-normal text-ink-soft">{hired} on hire now{owned > 0 ? `, ${owned} others here used first` : ""}</span></figcaption>
+              <figcaption className="mb-1 font-semibold">{item} <span className="font-normal text-ink-soft">{onHireWords(hired, plan.suppliers)}{owned > 0 ? `, ${owned} others here used first` : ""}</span></figcaption>
               <NeedChart item={item} from={plan.dates[0] ?? today} needed={needed} owned={owned} onHire={plan.stock.find((each) => each.itemId === itemId)?.onHire ?? []} />
             </figure>
           ))}
@@ -60,7 +68,7 @@ export function PlanShown({ projectId, plan, tasks, today, currency, timeZone, m
             </li>
           ))}
         </ul>
-        {plan.leftOut.length > 0 ? <p className="mt-3">Not in this plan: {plan.leftOut.map(({ item, hired, why }) => `${hired} × ${item} (${LEFT_OUT[why]})`).join("; ")}.</p> : null}
+        {plan.leftOut.length > 0 ? <p className="mt-3">Not in this plan: {plan.leftOut.map(({ supplier, item, hired, why }) => `${hired} × ${item} of ${supplier} (${LEFT_OUT[why]})`).join("; ")}.</p> : null}
       </Section>
       <Found plan={plan} currency={currency} timeZone={timeZone} />
     </>
