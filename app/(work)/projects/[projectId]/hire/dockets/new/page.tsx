@@ -11,7 +11,7 @@ import { paths } from "#app/paths.ts";
 import { ownAccount } from "../../../../../own-account.ts";
 import { Refused } from "../../../../../refused.tsx";
 import { DOCKET_WORDS, GATE_KINDS } from "../../_parts/docket-words.ts";
-import { DocketForm } from "./docket-form.tsx";
+import { DocketDesk } from "./docket-desk.tsx";
 import { answeringKind, offeredItems } from "./offered.ts";
 
 export const metadata: Metadata = { title: "Docket" };
@@ -47,7 +47,7 @@ export default async function NewDocketPage({ params, searchParams }: Props) {
               {open.map(({ id, name }) => <ButtonLink key={id} size="glove" kind={id === asked.id ? "primary" : "plain"} href={paths.hirePart(project.id, "dockets/new", { kind, supplier: id })}>{name}</ButtonLink>)}
             </nav>
           ) : null}
-          <DocketForm
+          <DocketDesk personId={account.ok ? account.value.id : ""}
             key={`${kind} ${asked.id} ${answered?.id ?? ""}`} kind={kind} today={today} now={now} supplier={{ id: asked.id, name: asked.name }} answersId={answered?.id ?? null}
             project={{ id: project.id, timeZone: project.timeZone, currency: project.currency }}
             items={offeredItems({ kind, supplierId: asked.id, book: book.value, terms: terms.value, standing: standing.value, answered })}
