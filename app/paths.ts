@@ -58,6 +58,7 @@ export const paths = {
   gearOrders: (projectId: string) => `${project(projectId)}/gear/orders`,
   gearOrder: (projectId: string, orderId: string, part?: "receive") => `${project(projectId)}/gear/orders/${encodeURIComponent(orderId)}${part ? `/${part}` : ""}`,
   orderPart: (projectId: string, part: "new" | "buy" | "table", query?: Query) => withQuery(`${project(projectId)}/gear/orders/${part}`, query),
+  countPhoto: (projectId: string, photoId: string) => `${project(projectId)}/gear/count/photos/${encodeURIComponent(photoId)}`,
   gather: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear/gather`, query),
   gearLabels: (projectId: string, query?: Query) => withQuery(`${project(projectId)}/gear/labels`, query),
   /** What the code on a label says; labels hang on site for years, so this address stays as it is. */

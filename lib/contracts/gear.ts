@@ -20,6 +20,8 @@ export const lockCountInput = z.object({
     .refine((lines) => new Set(lines.map(({ itemId }) => itemId)).size === lines.length, "Count each item once."),
 });
 export const settleCountInput = z.object({ projectId, countId: id, itemId: id, as: z.enum(["accepted", "found"]), reason: line(200) });
+export const addCountPhotoInput = z.object({ projectId, countId: id, takenAt: instant, file: z.instanceof(Uint8Array) });
+export const countPhotoInput = z.object({ projectId, photoId: id });
 export const gatherInput = z.object({ projectId, columnIds: z.array(id).max(500).optional(), on: day.optional() });
 /** What goes on a truck, or on to the columns it is for. */
 export const gatherLinesInput = z.object({

@@ -9,7 +9,7 @@ test("the office writes an order from what is to be bought; the leading hand rec
   await expectAccessible(office);
   await office.getByRole("link", { name: "Order all of it" }).click();
   const number = `PO ${Date.now()}`;
-  await office.getByLabel("Merchant").fill("Coppice & Dray Timber");
+  await office.getByRole("combobox", { name: "Merchant" }).fill("Coppice & Dray Timber");
   await office.getByLabel("Order number").fill(number);
   const ply = office.getByRole("group", { name: /^Film-faced ply/ });
   await ply.getByLabel("Pieces").fill("12");

@@ -38,6 +38,7 @@ export const GEAR_WORDING: Readonly<Record<string, Wording>> = {
   "shortfall-only-dismissed": { title: "{item} is not added to the ledger here.", todo: "See where the ledger has it and move it there, then dismiss this entry with a reason." },
   "count-locked-already": { title: "This count is locked already.", todo: "Count again; every count is kept by itself." },
   "panel-counted-twice": { title: "{panel} exists once.", todo: "Count it as found or not found." },
+  "count-photos-enough": { title: "The count has {most} photos already.", todo: "Those show how it lay; take the next ones with another count." },
   "count-agrees": { title: "{item}: count and ledger agree.", todo: "There is nothing to settle on this line." },
   "gear-item-known": { title: "There is an item called {name} already.", todo: "Use that one, or give this one another name." },
   "gear-place-known": { title: "There is a place called {name} already.", todo: "Use that one, or give this one another name." },

@@ -4,17 +4,10 @@ import { brokenRule, invalid, notFound, ok } from "#lib/kernel/result.ts";
 import { recordChange } from "../gate/change-line.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { newId } from "../platform/new-id.ts";
+import { pictureKind } from "./picture-kind.ts";
 import { addPhotoRow, countPhotos, findPhoto, listDockets } from "./store/docket-store.ts";
 
 const MOST_PHOTOS = 12;
-
-/** The kind of picture by its first bytes, whatever its name says; null for anything a page should not be given back. */
-function pictureKind(bytes: Uint8Array): string | null {
-  const head = Buffer.from(bytes.subarray(0, 12)).toString("latin1");
-  if (head.startsWith("\u00ff\u00d8\u00ff")) return "image/jpeg";
-  if (head.startsWith("\u0089PNG\r\n\u001a\n")) return "image/png";
-  return head.startsWith("RIFF") && head.slice(8, 12) === "WEBP" ? "image/webp" : null;
-}
 
 /** Adds a photo to a docket; it cannot be taken away again. */
 export const addPhoto = projectUseCase("hire.addPhoto", "hire.count", addPhotoInput, async (scope, { docketId, takenAt, file }) => {

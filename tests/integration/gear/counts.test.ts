@@ -1,4 +1,6 @@
 import { beforeAll, expect, it } from "vitest";
+import { addCountPhoto, getCountPhoto } from "#lib/server/gear/counts/count-photos.ts";
+import { A_PICTURE } from "#tests/integration/tenancy/hire-permissions.ts";
 import { getCounts, lockCount, settleCount } from "#lib/server/gear/counts/stocktake.ts";
 import { recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
 import { getPanel } from "#lib/server/gear/pages/get-panels.ts";
@@ -39,6 +41,24 @@ it("is locked against the ledger, priced, and settled once by the office", async
   valueOf(await lockCount(company.leadingHand, again));
   valueOf(await settleCount(company.office, { ...settle, countId: again.countId, reason: "Under the stair" }));
   expect([await at("rack"), await at("lost"), await at("bought")]).toEqual([42, 0, -42]);
+});
+
+it("takes photos of what was counted, pictures only, and shows them to nobody else", async () => {
+  const { projectId } = await aProject(company.owner, { name: "Photos" });
+  const stock = await aStock(company.owner, projectId, { Wedge: 4 });
+  const countId = anId();
+  valueOf(await lockCount(company.leadingHand, { projectId, countId, placeId: stock.place("rack"), lines: [{ itemId: stock.item("Wedge"), counted: 4 }] }));
+  const add = (file: Uint8Array<ArrayBuffer>, id = countId) => addCountPhoto(company.leadingHand, { projectId, countId: id, takenAt: "2031-05-05T02:00:00Z", file });
+  expect(refusal(await add(new TextEncoder().encode("<svg onload=alert(1)>")))).toBe("invalid");
+  expect(refusal(await add(new Uint8Array()))).toBe("invalid");
+  expect(refusal(await add(A_PICTURE, anId()))).toBe("not-found");
+  const { photoId } = valueOf(await add(A_PICTURE));
+  expect(valueOf(await getCountPhoto(company.office, { projectId, photoId }))).toMatchObject({ contentType: "image/png" });
+  expect(valueOf(await getCounts(company.office, { projectId })).counts[0]?.photos).toEqual([{ id: photoId, takenAt: "2031-05-05T02:00:00.000Z" }]);
+  const stranger = await aCompany("Mallow Boxing");
+  expect(refusal(await getCountPhoto(stranger.owner, { projectId, photoId }))).toBe("not-found");
+  for (let more = 1; more < 12; more += 1) valueOf(await add(A_PICTURE));
+  expect(refusal(await add(A_PICTURE))).toBe("count-photos-enough");
 });
 
 it("counts panels by label: one not found is lost at what it cost, one that lies elsewhere comes from there", async () => {

@@ -6,6 +6,8 @@ import { recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
 import { recordSiteEvents } from "#lib/server/progress/record-site-events.ts";
 import { A_PANEL, aFormSet, aPanel } from "#tests/support/builders/a-form-set.ts";
 import { lockCount } from "#lib/server/gear/counts/stocktake.ts";
+import { addCountPhoto } from "#lib/server/gear/counts/count-photos.ts";
+import { A_PICTURE } from "./hire-permissions.ts";
 import { anId, aTick } from "#tests/support/builders/a-site-event.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
 import type { Row, Site } from "./permission-table.ts";
@@ -22,6 +24,11 @@ const setOf = (site: Site) => aFormSet(site.company.owner, site.project.projectI
 async function countOf(site: Site) {
   const stock = await opened(site);
   return { countId: anId(), placeId: stock.place("rack"), lines: [{ itemId: stock.item("Wedge"), counted: 37 }] };
+}
+async function lockedCount(site: Site): Promise<string> {
+  const count = await countOf(site);
+  valueOf(await lockCount(site.company.owner, { projectId: site.project.projectId, ...count }));
+  return count.countId;
 }
 const rackFor = ({ company, project, word }: Site) => anotherRack(company.owner, project.projectId, word);
 
@@ -48,6 +55,11 @@ export const gearPermissions = (ofProject: OfProject): Readonly<Record<string, R
     const count = await countOf(site);
     valueOf(await lockCount(site.company.owner, { projectId: site.project.projectId, ...count }));
     return { countId: count.countId, itemId: count.lines[0]?.itemId ?? "", as: "accepted", reason: "Not found" };
+  }),
+  "gear.addCountPhoto": ofProject(all, async (site) => ({ countId: await lockedCount(site), takenAt: NOON, file: A_PICTURE })),
+  "gear.getCountPhoto": ofProject(all, async (site) => {
+    const { company: { owner }, project: { projectId } } = site;
+    return { photoId: valueOf(await addCountPhoto(owner, { projectId, countId: await lockedCount(site), takenAt: NOON, file: A_PICTURE })).photoId };
   }),
   "gear.gather": ofProject(all, (site) => ({ columnIds: [columnOf(site)] })),
   "gear.gatherLines": ofProject(all, async (site) => {

@@ -6,6 +6,7 @@ import { aStock, NOON } from "#tests/support/builders/a-stock.ts";
 import { anId, aTick } from "#tests/support/builders/a-site-event.ts";
 import { aCsv } from "#tests/support/builders/a-schedule.ts";
 import { valueOf } from "#tests/support/builders/value-of.ts";
+import { A_PICTURE } from "./hire-permissions.ts";
 import { aFullHire } from "./a-full-hire.ts";
 import { aFullOrder } from "./a-full-order.ts";
 import { aFullReturn } from "./a-full-return.ts";
@@ -13,6 +14,7 @@ import { ownDatabase } from "#tests/support/own-database.ts";
 import { asApp, ask, refusalOf, withOwner } from "#tests/support/raw-sql.ts";
 import { importSchedule } from "#lib/server/columns/import-schedule.ts";
 import { previewSchedule } from "#lib/server/columns/schedule-preview.ts";
+import { addCountPhoto } from "#lib/server/gear/counts/count-photos.ts";
 import { lockCount } from "#lib/server/gear/counts/stocktake.ts";
 import { assignSet } from "#lib/server/gear/panels/form-sets.ts";
 import { recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
@@ -33,12 +35,12 @@ const GRANTS: Readonly<Record<string, string>> = {
   hire_docket_line: "INSERT SELECT", hire_photo: "INSERT SELECT", hire_invoice: "INSERT SELECT", hire_reversal: "INSERT SELECT",
   return_plan: "INSERT SELECT UPDATE", return_task: "INSERT SELECT UPDATE", calendar_feed: "INSERT SELECT UPDATE",
   gear_panel: "INSERT SELECT", gear_panel_event: "INSERT SELECT", gear_form_set: "INSERT SELECT UPDATE", gear_set_panel: "DELETE INSERT SELECT",
-  gear_count: "INSERT SELECT", gear_count_line: "INSERT SELECT", gear_assignment: "INSERT SELECT", gear_shortfall: "INSERT SELECT", panel_reservation: "INSERT SELECT",
+  gear_count: "INSERT SELECT", gear_count_line: "INSERT SELECT", gear_count_photo: "INSERT SELECT", gear_assignment: "INSERT SELECT", gear_shortfall: "INSERT SELECT", panel_reservation: "INSERT SELECT",
   gear_material: "INSERT SELECT", buying_rule: "INSERT SELECT UPDATE", material_order: "INSERT SELECT", material_order_line: "INSERT SELECT",
   material_receipt: "INSERT SELECT", material_receipt_line: "INSERT SELECT", material_order_end: "INSERT SELECT",
 };
 const APPEND_ONLY = [
-  "site_event", "change_line", "schedule_import", "gear_movement", "gear_line", "gear_panel", "gear_panel_event", "gear_count",
+  "site_event", "change_line", "schedule_import", "gear_movement", "gear_line", "gear_panel", "gear_panel_event", "gear_count", "gear_count_photo",
   "hire_terms", "hire_rate", "hire_docket", "hire_docket_line", "hire_photo", "hire_invoice", "hire_reversal",
   "gear_material", "material_order", "material_order_line", "material_receipt", "material_receipt_line", "material_order_end",
 ];
@@ -77,7 +79,9 @@ async function aFullCompany(name: string): Promise<Company> {
 async function aGear({ owner }: Company, { projectId, columnIds }: Project): Promise<void> {
   const [, columnId = ""] = columnIds;
   const stock = await aStock(owner, projectId);
-  valueOf(await lockCount(owner, { projectId, countId: anId(), placeId: stock.place("rack"), lines: [{ itemId: stock.item("Wedge"), counted: 37 }] }));
+  const countId = anId();
+  valueOf(await lockCount(owner, { projectId, countId, placeId: stock.place("rack"), lines: [{ itemId: stock.item("Wedge"), counted: 37 }] }));
+  valueOf(await addCountPhoto(owner, { projectId, countId, takenAt: NOON, file: A_PICTURE }));
   const { setId, itemIds } = await aFormSet(owner, projectId, columnId, "S-1");
   valueOf(await assignSet(owner, { projectId, setId, columnId, happenedAt: NOON }));
   valueOf(await recordPanelEvent(owner, { projectId, itemId: itemIds[0] ?? "", kind: "repaired", happenedAt: NOON, reason: "Patched" }));

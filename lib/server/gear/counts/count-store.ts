@@ -14,7 +14,7 @@ export const listCounts = (scope: ProjectScope) =>
   scope.tx.gearCount.findMany({
     where: within(scope), orderBy: { lockedAt: "desc" }, take: 20,
     select: {
-      id: true, lockedAt: true, place: { select: { name: true, kind: true } }, by: { select: { name: true } },
+      id: true, lockedAt: true, photos: { select: { id: true, takenAt: true }, orderBy: { id: "asc" } }, place: { select: { name: true, kind: true } }, by: { select: { name: true } },
       lines: { select: { itemId: true, counted: true, expected: true, lossPrice: true, currency: true, settledAs: true, reason: true, item: { select: { name: true, clampKind: { select: { name: true } }, family: true } } } },
     },
   });
@@ -30,3 +30,17 @@ export async function settleLine(scope: ProjectScope, countId: string, itemId: s
   });
   return count === 1;
 }
+
+/** How many photos a count has; null where there is no such count. */
+export async function findCountPhotos(scope: ProjectScope, countId: string): Promise<{ readonly photos: number } | null> {
+  const row = await scope.tx.gearCount.findFirst({ where: { ...within(scope), id: countId }, select: { _count: { select: { photos: true } } } });
+  return row ? { photos: row._count.photos } : null;
+}
+
+type NewPhoto = { readonly id: string; readonly countId: string; readonly contentType: string; readonly bytes: Uint8Array; readonly takenAt: string };
+export async function addPhotoRow(scope: ProjectScope, photo: NewPhoto): Promise<void> {
+  await scope.tx.gearCountPhoto.create({ data: { ...photo, bytes: Uint8Array.from(photo.bytes), ...within(scope), addedAt: scope.now, addedById: scope.member.id }, select: { id: true } });
+}
+
+export const findPhoto = (scope: ProjectScope, photoId: string) =>
+  scope.tx.gearCountPhoto.findFirst({ where: { ...within(scope), id: photoId }, select: { contentType: true, bytes: true } });

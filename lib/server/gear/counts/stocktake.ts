@@ -19,9 +19,9 @@ import { addCount, findCountLine, listCounts, settleLine } from "./count-store.t
 
 /** What there is to count and where, and the counts that were locked. */
 export const getCounts = projectUseCase("gear.getCounts", "gear.read", projectInput, async (scope) => {
-  const counts = (await listCounts(scope)).map(({ lines, lockedAt, by, place, ...count }) => {
+  const counts = (await listCounts(scope)).map(({ lines, photos, lockedAt, by, place, ...count }) => {
     const own = lines.map(({ item, lossPrice, ...line }) => ({ ...line, lossPrice: lossPrice === null ? null : Number(lossPrice), item: item.family === "clamp set" ? (item.clampKind?.name ?? item.name) : item.name }));
-    return { ...count, lockedAt: lockedAt.toISOString(), by: by.name, place: place.name, lines: own, ...totalLoss(own) };
+    return { ...count, photos: photos.map(({ id, takenAt }) => ({ id, takenAt: takenAt.toISOString() })), lockedAt: lockedAt.toISOString(), by: by.name, place: place.name, lines: own, ...totalLoss(own) };
   });
   return ok({
     project: projectHead(await readProject(scope)), counts, items: await listCountedItems(scope), places: await listOpenPlaces(scope, scope.projectId),

@@ -2,11 +2,12 @@ import { differenceOf, lossOf } from "#lib/trade/gear/stocktake.ts";
 import { DataTable } from "#app/_ui/page/data-table.tsx";
 import { TimeText } from "#app/_ui/value/time-text.tsx";
 import { moneyText } from "../_parts/money.ts";
+import { CountPhotos } from "./count-photos.tsx";
 import { SettleLine } from "./settle-line.tsx";
 
 type Line = { readonly itemId: string; readonly item: string; readonly counted: number; readonly expected: number; readonly lossPrice: number | null; readonly currency: string | null; readonly settledAs: string | null; readonly reason: string | null };
-type Count = { readonly id: string; readonly lockedAt: string; readonly by: string; readonly place: string; readonly lines: readonly Line[]; readonly loss: number; readonly withoutPrice: number };
-type Props = { readonly projectId: string; readonly count: Count; readonly timeZone: string; readonly canSettle: boolean };
+type Count = { readonly id: string; readonly lockedAt: string; readonly by: string; readonly place: string; readonly lines: readonly Line[]; readonly loss: number; readonly withoutPrice: number; readonly photos: readonly { readonly id: string; readonly takenAt: string }[] };
+type Props = { readonly projectId: string; readonly count: Count; readonly timeZone: string; readonly canSettle: boolean; readonly canCount: boolean };
 
 const signed = (difference: number): string => (difference > 0 ? `+${difference}` : difference < 0 ? `−${-difference}` : "0");
 const lossText = (line: Line): string => {
@@ -15,7 +16,7 @@ const lossText = (line: Line): string => {
 };
 const standing = (line: Line): string => (differenceOf(line) === 0 ? "agrees" : line.settledAs === null ? "to settle" : `${line.settledAs}: ${line.reason ?? ""}`);
 
-export function LockedCount({ projectId, count, timeZone, canSettle }: Props) {
+export function LockedCount({ projectId, count, timeZone, canSettle, canCount }: Props) {
   const currency = count.lines.find((line) => line.currency !== null)?.currency;
   return (
     <div className="keep">
@@ -35,6 +36,7 @@ export function LockedCount({ projectId, count, timeZone, canSettle }: Props) {
           { key: "standing", head: "Standing", cell: (line) => (differenceOf(line) !== 0 && line.settledAs === null && canSettle ? <SettleLine projectId={projectId} countId={count.id} itemId={line.itemId} what={`${line.item}: ${signed(differenceOf(line))}`} /> : standing(line)) },
         ]}
       />
+      <CountPhotos projectId={projectId} countId={count.id} place={count.place} timeZone={timeZone} canAdd={canCount} photos={count.photos} />
     </div>
   );
 }

@@ -29,7 +29,7 @@ export default async function CountPage({ params }: Props) {
       {counts.length > 0 ? (
         <Section title="Locked counts">
           <div className="flex flex-col gap-4">
-            {counts.map((count) => <LockedCount key={count.id} projectId={projectId} count={count} timeZone={project.timeZone} canSettle={can(role, "gear.settle")} />)}
+            {counts.map((count) => <LockedCount key={count.id} projectId={projectId} count={count} timeZone={project.timeZone} canSettle={can(role, "gear.settle")} canCount={can(role, "gear.count")} />)}
           </div>
         </Section>
       ) : null}

@@ -31,12 +31,14 @@ export function PanelMarks({ panels, placeId, draft, onMark }: Props) {
       {shown.length > 0 ? (
         <ul className="mb-3 grid border-2 border-ink bg-sheet sm:grid-cols-2 lg:grid-cols-3">
           {shown.map(({ itemId, name }) => (
-            <li key={itemId} role="group" aria-label={`Panel ${name}`} className="flex flex-wrap items-center justify-between gap-2 border-b border-rule-soft p-2">
-              <strong className="min-w-16 text-lg">{name}</strong>
-              <span className="flex gap-2">
-                <Button size="glove" kind={draft[itemId] === 1 ? "primary" : "plain"} aria-pressed={draft[itemId] === 1} onPress={() => mark(itemId, 1)}>Found</Button>
-                <Button size="glove" kind={draft[itemId] === 0 ? "danger" : "plain"} aria-pressed={draft[itemId] === 0} onPress={() => mark(itemId, 0)}>{draft[itemId] === 0 ? "✕ Not found" : "Not found"}</Button>
-              </span>
+            <li key={itemId} className="border-b border-rule-soft">
+              <div role="group" aria-label={`Panel ${name}`} className="flex flex-wrap items-center justify-between gap-2 p-2">
+                <strong className="min-w-16 text-lg">{name}</strong>
+                <span className="flex gap-2">
+                  <Button size="glove" kind={draft[itemId] === 1 ? "primary" : "plain"} aria-pressed={draft[itemId] === 1} onPress={() => mark(itemId, 1)}>Found</Button>
+                  <Button size="glove" kind={draft[itemId] === 0 ? "danger" : "plain"} aria-pressed={draft[itemId] === 0} onPress={() => mark(itemId, 0)}>{draft[itemId] === 0 ? "✕ Not found" : "Not found"}</Button>
+                </span>
+              </div>
             </li>
           ))}
         </ul>

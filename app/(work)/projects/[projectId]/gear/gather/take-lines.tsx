@@ -52,9 +52,11 @@ export function TakeLines({ projectId, lines, items, columns, trucks, mayPost }:
       {failure ? <FailureNotice failure={failure} /> : null}
       <ul className="border-2 border-ink bg-sheet print:columns-3 print:border-0">
         {lines.map((line) => (
-          <li key={line.itemId} role="group" aria-label={nameOf(line)} className="keep flex flex-wrap items-center justify-between gap-x-4 gap-y-2 border-b border-rule-soft p-3 last:border-b-0 print:border-0 print:p-0.5">
-            <p className="min-w-0 grow basis-52"><span aria-hidden className="mr-2 hidden size-3 border border-ink print:inline-block" /><strong className="font-semibold">{nameOf(line)}</strong> <span className="text-sm text-ink-soft">for {forColumns(line)}</span></p>
-            {mayPost ? buttons(line.itemId, [line]) : null}
+          <li key={line.itemId} className="keep border-b border-rule-soft last:border-b-0 print:border-0">
+            <div role="group" aria-label={nameOf(line)} className="flex flex-wrap items-center justify-between gap-x-4 gap-y-2 p-3 print:p-0.5">
+              <p className="min-w-0 grow basis-52"><span aria-hidden className="mr-2 hidden size-3 border border-ink print:inline-block" /><strong className="font-semibold">{nameOf(line)}</strong> <span className="text-sm text-ink-soft">for {forColumns(line)}</span></p>
+              {mayPost ? buttons(line.itemId, [line]) : null}
+            </div>
           </li>
         ))}
       </ul>

@@ -3,7 +3,7 @@ import { addPhotoAction } from "../_parts/actions.ts";
 const LONGEST_PX = 1600;
 
 /** Small enough for a weak connection, large enough to count by; a picture the browser cannot draw goes as it is. */
-async function shrunk(file: File): Promise<Blob> {
+export async function shrunk(file: File): Promise<Blob> {
   try {
     const picture = await createImageBitmap(file);
     const scale = Math.min(1, LONGEST_PX / Math.max(picture.width, picture.height));

@@ -29,7 +29,7 @@ export default async function NewOrderPage({ params, searchParams }: Props) {
   return (
     <Page title="Write an order" subtitle={`${project.name}: ply and timber`}>
       <OrderForm
-        projectId={projectId} currency={project.currency} today={today} wanted={wanted} merchants={[...new Set(orders.map(({ supplier }) => supplier))]}
+        projectId={projectId} currency={project.currency} units={project.units} today={today} wanted={wanted} merchants={[...new Set(orders.map(({ supplier }) => supplier))]}
         rows={rows.map(([key, { use, material, lengthMm, widthMm, price }]) => ({ key, name: materialText({ use, material, lengthMm, widthMm }, project.units), material: { use, material, lengthMm, widthMm }, price, quantity: asked(key) }))}
       />
     </Page>
