@@ -17,8 +17,8 @@ import { ownAccount } from "../../../own-account.ts";
 import { Refused } from "../../../refused.tsx";
 import { OrdersDue } from "../gear/orders/_parts/orders-due.tsx";
 import { ReturnTasks } from "../hire/return-plan/return-tasks.tsx";
-import { CutDownSection } from "../gear/_parts/reserved/cut-down-section.tsx";
-import { FallenNotice } from "../gear/_parts/reserved/fallen-notice.tsx";
+import { CutDownSection } from "../gear/reuse/_parts/reserved/cut-down-section.tsx";
+import { FallenNotice } from "../gear/reuse/_parts/reserved/fallen-notice.tsx";
 import { TodayBoard } from "./today-board.tsx";
 
 export const metadata: Metadata = { title: "Today" };

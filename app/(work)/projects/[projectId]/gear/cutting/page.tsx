@@ -14,7 +14,7 @@ import { Page } from "#app/_ui/page/page.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { paths } from "#app/paths.ts";
 import { Refused } from "../../../../refused.tsx";
-import { CutDownSection } from "../_parts/reserved/cut-down-section.tsx";
+import { CutDownSection } from "../reuse/_parts/reserved/cut-down-section.tsx";
 import { LeftOutNotice } from "./_parts/left-out-notice.tsx";
 import { LevelLinks } from "./_parts/level-links.tsx";
 import { PlanView } from "./_parts/plan-view.tsx";

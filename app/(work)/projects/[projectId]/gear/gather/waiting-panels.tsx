@@ -3,8 +3,8 @@ import type { Role } from "#lib/access/roles.ts";
 import type { GatherPage } from "#lib/server/gear/pages/gather.ts";
 import { Section } from "#app/_ui/page/section.tsx";
 import type { Units } from "#app/_ui/value/format-quantity.ts";
-import { CutDownSection } from "../_parts/reserved/cut-down-section.tsx";
-import { ReservedList } from "../_parts/reserved/reserved-list.tsx";
+import { CutDownSection } from "../reuse/_parts/reserved/cut-down-section.tsx";
+import { ReservedList } from "../reuse/_parts/reserved/reserved-list.tsx";
 
 type Props = { readonly projectId: string; readonly waiting: GatherPage["waiting"]; readonly units: Units; readonly role: Role };
 

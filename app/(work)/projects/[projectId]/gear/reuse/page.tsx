@@ -11,7 +11,7 @@ import { Notice } from "#app/_ui/message/notice.tsx";
 import { Page } from "#app/_ui/page/page.tsx";
 import { paths } from "#app/paths.ts";
 import { Refused } from "../../../../refused.tsx";
-import { FallenNotice } from "../_parts/reserved/fallen-notice.tsx";
+import { FallenNotice } from "./_parts/reserved/fallen-notice.tsx";
 import { AcceptedLines } from "./_parts/accepted-lines.tsx";
 import { ReuseView } from "./_parts/reuse-view.tsx";
 

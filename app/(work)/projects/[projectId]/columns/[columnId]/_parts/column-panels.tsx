@@ -1,8 +1,8 @@
 import { can } from "#lib/access/permissions.ts";
 import type { ReservedPage } from "#lib/server/gear/reserved/get-reserved.ts";
 import { Section } from "#app/_ui/page/section.tsx";
-import { FallenNotice } from "../../../gear/_parts/reserved/fallen-notice.tsx";
-import { ReservedList } from "../../../gear/_parts/reserved/reserved-list.tsx";
+import { FallenNotice } from "../../../gear/reuse/_parts/reserved/fallen-notice.tsx";
+import { ReservedList } from "../../../gear/reuse/_parts/reserved/reserved-list.tsx";
 
 /** The panels that are spoken for by the column, from where they come, and what fell out. */
 export function ColumnPanels({ reserved: { project, lines, fallen, role } }: { readonly reserved: ReservedPage }) {

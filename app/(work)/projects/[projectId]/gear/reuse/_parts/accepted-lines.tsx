@@ -4,8 +4,8 @@ import { groupBy } from "#lib/kernel/group-by.ts";
 import { Link } from "#app/_ui/control/link.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { paths } from "#app/paths.ts";
-import { WithdrawLines } from "../../_parts/reserved/line-buttons.tsx";
-import { ReservedList } from "../../_parts/reserved/reserved-list.tsx";
+import { WithdrawLines } from "./reserved/line-buttons.tsx";
+import { ReservedList } from "./reserved/reserved-list.tsx";
 
 /** What is spoken for, column by column. */
 export function AcceptedLines({ task: { accepted, project: { id, units }, role } }: { readonly task: Pick<ReuseTask, "accepted" | "project" | "role"> }) {

@@ -6,7 +6,7 @@ import { FieldForm } from "#app/_ui/field/field-form.tsx";
 import { TextField } from "#app/_ui/field/text-field.tsx";
 import { textOf } from "#app/_ui/form/read-form.ts";
 import { useAnswer } from "#app/_ui/form/use-answer.ts";
-import { cutReservedAction, withdrawReservedAction } from "../../reuse/actions.ts";
+import { cutReservedAction, withdrawReservedAction } from "../../actions.ts";
 
 /** Ticked once the saw is through: the panel ends, and the smaller one begins. */
 export function CutButton({ projectId, reservationId, panel }: { readonly projectId: string; readonly reservationId: string; readonly panel: string }) {
