@@ -1,14 +1,15 @@
 import { leastWidth } from "./drawing.tsx";
 import { FaceElevation, type FaceElevationProps } from "./face-elevation.tsx";
 import { PressureDiagram } from "./pressure-diagram.tsx";
-import { ELEVATION_HEIGHT, elevationOf, elevationWidth, PRESSURE_WIDTH } from "./sheet-scale.ts";
+import { elevationHeight, elevationOf, elevationWidth, PRESSURE_WIDTH } from "./sheet-scale.ts";
 
 export type ElevationSheetProps = Omit<FaceElevationProps, "x">;
 
 /** Elevation and pressure side by side at one vertical scale, made larger and smaller together. */
-export function ElevationSheet({ height = ELEVATION_HEIGHT, ...rest }: ElevationSheetProps) {
+export function ElevationSheet({ height: given, ...rest }: ElevationSheetProps) {
   const elevation = elevationOf(rest.formSet, rest.face);
   if (!elevation) return null;
+  const height = given ?? elevationHeight(elevation);
   const beside = elevationWidth(elevation, height, rest.units);
   const width = beside + PRESSURE_WIDTH;
   return (

@@ -5,7 +5,7 @@ import { DimensionLine } from "./dimension-line.tsx";
 import { Drawing } from "./drawing.tsx";
 import { JointNotes } from "./joint-notes.tsx";
 import { RunningDimensions, type RunningMark } from "./running-dimensions.tsx";
-import { besideForm, ELEVATION_HEIGHT, elevationOf, elevationWidth, round1, uprightOf } from "./sheet-scale.ts";
+import { besideForm, elevationHeight, elevationOf, elevationWidth, round1, runningRoom, uprightOf } from "./sheet-scale.ts";
 
 export type FaceElevationProps = {
   readonly formSet: FormSet;
@@ -20,10 +20,11 @@ export type FaceElevationProps = {
 const LEAST_BAR = 3.5;
 
 /** One face from outside: sheets, timbers and cleats, and every clamp with its height above the foot. */
-export function FaceElevation({ formSet, face, units, height = ELEVATION_HEIGHT, x }: FaceElevationProps) {
+export function FaceElevation({ formSet, face, units, height: given, x }: FaceElevationProps) {
   const elevation = elevationOf(formSet, face);
   if (!elevation) return null;
   const { bounds } = elevation;
+  const height = given ?? elevationHeight(elevation);
   const upright = uprightOf(elevation, height);
   const { left } = besideForm(units);
   const toX = (x: number): number => left + (x - bounds.x) * upright.scale;
@@ -48,7 +49,7 @@ export function FaceElevation({ formSet, face, units, height = ELEVATION_HEIGHT,
       {elevation.cleats.map(({ rect }, index) => <rect key={index} {...box(rect)} className="fill-wash stroke-ink" strokeWidth={0.8} />)}
       {elevation.clamps.map((clamp) => <Bar key={clamp.height} {...box(clamp.rect)} />)}
       <ConcreteTop elevation={elevation} y={upright.toY(elevation.concreteTop)} from={toX(ply.x) - 6} to={toX(ply.x + ply.w) + 14} />
-      <RunningDimensions marks={marks} x={left - 16} reach={22} from={18} to={height - 40} />
+      <RunningDimensions marks={marks} x={left - 16} reach={22} {...runningRoom(height)} />
       <JointNotes ply={elevation.ply} x={toX(bounds.x + bounds.w) + 4} from={toX(ply.x + ply.w)} toY={upright.toY} units={units} />
       <DimensionLine along="across" from={toX(ply.x)} to={toX(ply.x + ply.w)} at={height - 22} witness={height - 40} text={lengthFigure(ply.w, units)} />
       <text x={toX(ply.x + ply.w / 2)} y={height - 5} textAnchor="middle" fontWeight={600}>{`Face ${face}`}</text>

@@ -2,7 +2,7 @@ import type { FormSet } from "#lib/trade/shutter/form-set.ts";
 import type { FaceName } from "#lib/trade/shutter/shutter-rule.ts";
 import { quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
 import { Drawing } from "./drawing.tsx";
-import { ELEVATION_HEIGHT, elevationOf, PRESSURE_WIDTH, round1, uprightOf } from "./sheet-scale.ts";
+import { elevationHeight, elevationOf, PRESSURE_WIDTH, round1, uprightOf } from "./sheet-scale.ts";
 import { spread } from "./spread.ts";
 
 export type PressureDiagramProps = {
@@ -19,10 +19,11 @@ const ZERO = 12;
 const FULL = 92;
 
 /** The pressure of the fresh concrete over the height, at the scale of the elevation beside it. */
-export function PressureDiagram({ formSet, face, units, height = ELEVATION_HEIGHT, x }: PressureDiagramProps) {
+export function PressureDiagram({ formSet, face, units, height: given, x }: PressureDiagramProps) {
   const elevation = elevationOf(formSet, face);
   if (!elevation) return null;
   const { pressure } = formSet;
+  const height = given ?? elevationHeight(elevation);
   const upright = uprightOf(elevation, height);
   const most = Math.max(...pressure.points.map((point) => point.pressure), 1e-6);
   const corners = pressure.points.map((point) => ({

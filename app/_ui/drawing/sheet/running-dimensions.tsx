@@ -1,4 +1,4 @@
-import { round1 } from "./sheet-scale.ts";
+import { FIGURE_GAP, round1 } from "./sheet-scale.ts";
 import { spread } from "./spread.ts";
 
 export type RunningMark = { readonly y: number; readonly text: string; readonly isStrong?: boolean };
@@ -13,12 +13,10 @@ export type RunningDimensionsProps = {
   readonly to: number;
 };
 
-const TEXT_GAP = 13.5;
-
 /** Heights counted from one datum along one line, so that a tape is read once; crowded figures are moved apart on leaders. */
 export function RunningDimensions({ marks, x, reach, from, to }: RunningDimensionsProps) {
   const up = marks.map(({ y }) => -y);
-  const places = spread(up, TEXT_GAP, -to, -from).map((place) => -place);
+  const places = spread(up, FIGURE_GAP, -to, -from).map((place) => -place);
   const foot = marks[0]?.y ?? to;
   const head = marks.at(-1)?.y ?? from;
   return (

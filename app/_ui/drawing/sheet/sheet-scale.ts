@@ -22,7 +22,19 @@ export function elevationWidth(elevation: FaceElevation, height: number, units: 
   return Math.ceil(left + elevation.bounds.w * uprightOf(elevation, height).scale + right);
 }
 
-export const ELEVATION_HEIGHT = 440;
+/** Between the figures of running dimensions. */
+export const FIGURE_GAP = 13.5;
+/** Where the running dimensions of a drawing of this height begin and end. */
+export const runningRoom = (height: number): { readonly from: number; readonly to: number } => ({ from: 18, to: height - 40 });
+
+const USUAL_HEIGHT = 440;
+
+/** Of the drawing, in pixels: so high that the foot, every clamp and the top have room for a figure each. */
+export function elevationHeight({ clamps }: FaceElevation): number {
+  const { from, to } = runningRoom(0);
+  return Math.max(USUAL_HEIGHT, Math.ceil(from - to + (clamps.length + 1) * FIGURE_GAP));
+}
+
 export const PRESSURE_WIDTH = 176;
 
 export const elevationOf = (formSet: FormSet, face: FaceName): FaceElevation | undefined =>
