@@ -36,13 +36,9 @@ export function boxPlan(section: Side, rule: ShutterRule, layouts: readonly Pane
   const t = rule.ply.thickness;
   const { breadth, depth } = laid(rule.backing);
   const ply = layouts.map((layout) => ({ face: layout.panel.face, rect: alongFace(section, layout.panel.face, layout.ply, 0, t) }));
-  const timbers = layouts.flatMap(({ panel: { face }, centres }) =>
-    centres.map((centre, index) => ({
-      face,
-      role: roleOf(index, centres.length),
-      rect: alongFace(section, face, { from: centre - breadth / 2, to: centre + breadth / 2 }, t, depth),
-    })),
-  );
+  const timbers: PlanGeometry["timbers"][number][] = [];
+  for (const { panel: { face }, centres } of layouts)
+    centres.forEach((centre, index) => timbers.push({ face, role: roleOf(index, centres.length), rect: alongFace(section, face, { from: centre - breadth / 2, to: centre + breadth / 2 }, t, depth) }));
   const bar = { from: -kind.barLength / 2, to: kind.barLength / 2 };
   const clampBars = FACES.map((face) => ({ face, over: isAcross(face), rect: alongFace(section, face, bar, t + depth, kind.barDepth) }));
   const outside = outsideBacking(section, rule);

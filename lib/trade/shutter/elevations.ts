@@ -1,6 +1,6 @@
 import type { Millimetres } from "#lib/kernel/units.ts";
 import { boundsOf, laid, rect, roleOf } from "./face-geometry.ts";
-import type { FaceElevation, Rect } from "./form-set.ts";
+import type { CleatRole, FaceElevation, Rect } from "./form-set.ts";
 import type { PanelLayout } from "./panels.ts";
 import type { ClampKind, FaceName, ShutterRule } from "./shutter-rule.ts";
 
@@ -27,8 +27,13 @@ function plyRects({ panel: { face }, ply, rows, strips }: PanelLayout): { rect: 
 function cleatRects(layout: PanelLayout, rule: ShutterRule): FaceElevation["cleats"] {
   const { breadth } = laid(rule.backing);
   const { centres, cleatRows, cleatLength, panel } = layout;
-  const left = centres.slice(0, -1).map((centre) => centre + breadth / 2);
-  return cleatRows.flatMap(({ role, at }) => left.map((from) => ({ role, rect: upright(panel.face, from, from + cleatLength, at - breadth / 2, breadth) })));
+  const cleats: { role: CleatRole; rect: Rect }[] = [];
+  for (const { role, at } of cleatRows)
+    for (let bay = 0; bay < centres.length - 1; bay += 1) {
+      const from = (centres[bay] ?? 0) + breadth / 2;
+      cleats.push({ role, rect: upright(panel.face, from, from + cleatLength, at - breadth / 2, breadth) });
+    }
+  return cleats;
 }
 
 type Bars = FaceElevation["clamps"];

@@ -36,7 +36,15 @@ function fromFullSheets(height: number, sheet: number): number[] {
   return [...rows, rest];
 }
 
-const jointsOf = (rows: readonly number[]): number[] => rows.slice(0, -1).map((_, index) => rows.slice(0, index + 1).reduce((sum, row) => sum + row, 0));
+function jointsOf(rows: readonly number[]): number[] {
+  const joints: number[] = [];
+  let top = 0;
+  for (let index = 0; index < rows.length - 1; index += 1) {
+    top += rows[index] ?? 0;
+    joints.push(top);
+  }
+  return joints;
+}
 
 const apart = (a: readonly number[], b: readonly number[]): number =>
   Math.min(...jointsOf(a).flatMap((one) => jointsOf(b).map((other) => Math.abs(one - other))));

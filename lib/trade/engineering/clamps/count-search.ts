@@ -67,6 +67,7 @@ function extend(walk: Walk, a: number, b: number, used: number, { m0, m1, q0, q1
   const w1 = (n1 - m1) / span;
   narrow(walk, n0, n1, walk.moment);
   narrow(walk, -n0, -n1, walk.moment);
+  if (walk.low > walk.high) return false;
   narrow(walk, v0 + w0, v1 + w1, walk.reaction);
   // Of two clamps that hold one may pull; from the third on none does.
   if (walk.steps.length >= 2) narrow(walk, -v0 - w0, -v1 - w1, DUST);
