@@ -58,6 +58,14 @@ export const CUTTING_WORDING: Readonly<Record<string, Wording>> = {
     title: "{panel} does not close {column}, {level}, face {face} any more.",
     todo: "The column's size or the panel changed since the plan was made. Load the page again.",
   },
+  "offcut-used-already": {
+    title: "Of the offcuts {length} × {width} mm there are only {there} left.",
+    todo: "Another plan was cut from them meanwhile. Load the page again: the plan is worked out anew from what lies there now.",
+  },
+  "cutting-plan-changed": {
+    title: "The cutting plan of {level} does not hold any more.",
+    todo: "Columns, sizes or the stock changed since it was shown. Load the page again and cut by the new plan.",
+  },
   "planner-busy": {
     title: "{waiting} plans are being worked out already.",
     todo: "Wait a few seconds and load the page again.",

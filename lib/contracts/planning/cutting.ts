@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { id, line, wholeMm } from "../fields.ts";
+import { id, instant, line, optionalLine, wholeMm } from "../fields.ts";
 
 export const TIMBER_USES = ["backing", "fillet"] as const;
 export type TimberUse = (typeof TIMBER_USES)[number];
@@ -39,4 +39,16 @@ export const cuttingOrderInput = z.object({
   projectId: id,
   levelId: id.optional(),
   sets: z.array(z.object({ size: line(60), count: pieces(500) })).max(300, "Not more than 300 sizes at once.").nullable().default(null),
+});
+
+const place = { x: z.int(), y: z.int(), w: z.int(), h: z.int() };
+const layout = z.object({
+  sheetId: line(60), count: pieces(500),
+  cuts: z.array(z.object({ dir: z.enum(["down", "across"]), at: z.int(), piece: z.object(place) })).max(400),
+  parts: z.array(z.object({ ...place, partId: line(120), turned: z.boolean() })).max(400),
+  offcuts: z.array(z.object({ ...place, kept: z.boolean() })).max(400),
+});
+/** A plan of a level as it was shown, for the form sets it was made for. */
+export const cutAsPlannedInput = cuttingOrderInput.extend({
+  levelId: id, happenedAt: instant, sheetBatch: optionalLine(80), layouts: z.array(layout).min(1, "There is nothing to cut on this plan.").max(500, "Not more than 500 layouts at once."),
 });

@@ -3,6 +3,7 @@ import { TIMBER_USES, type CuttingRule, type TimberUse } from "#lib/contracts/pl
 import type { CuttingLine } from "#lib/trade/shutter/form-set.ts";
 import type { SheetOrder } from "#lib/trade/planning/sheets/sheet-order.ts";
 import type { TimberOrder } from "#lib/trade/planning/timber/timber-order.ts";
+import type { RackOffcut } from "./cut/rack-offcuts.ts";
 import type { SetGroup } from "./set-groups.ts";
 
 /** What is written on a piece, and its size as it is cut. */
@@ -19,7 +20,7 @@ export type CuttingOrders = {
 const STAGES = 3;
 const USE_OF: Readonly<Record<Exclude<CuttingLine["part"], "ply">, TimberUse>> = { "backing": "backing", "base-cleat": "backing", "joint-cleat": "backing", "fillet": "fillet" };
 
-export function cuttingOrders(groups: readonly (SetGroup & { readonly sets: number })[], rule: CuttingRule): CuttingOrders {
+export function cuttingOrders(groups: readonly (SetGroup & { readonly sets: number })[], rule: CuttingRule, offcuts: readonly RackOffcut[] = []): CuttingOrders {
   const lines = groups.flatMap((group) => group.cutting.map((line, index) => ({ line, part: asPart(group, line, index) })));
   const ply = lines.filter(({ line }) => line.part === "ply").map(({ part }) => part);
   const timbers = TIMBER_USES.flatMap((use) => {
@@ -29,7 +30,7 @@ export function cuttingOrders(groups: readonly (SetGroup & { readonly sets: numb
     return first ? [{ use, material: first.line.material, parts, order: timberOrder(rule, use, parts) }] : [];
   });
   const pieces = [...ply, ...timbers.flatMap(({ parts }) => parts)].map((part) => [part.id, part.piece] as const);
-  return { sheets: sheetOrder(rule, ply), timbers: timbers.map(({ use, material, order }) => ({ use, material, order })), pieces: Object.fromEntries(pieces) };
+  return { sheets: sheetOrder(rule, ply, offcuts), timbers: timbers.map(({ use, material, order }) => ({ use, material, order })), pieces: Object.fromEntries(pieces) };
 }
 
 const longestOf = (rule: CuttingRule, use: TimberUse): number =>
@@ -55,11 +56,15 @@ function asPart({ size, marks, sets }: SetGroup & { readonly sets: number }, lin
 /** Whole millimetres, never less than the piece: a saw plan is not finer, and nothing is planned too tight. */
 const whole = (millimetres: number): number => Math.ceil(millimetres - 1e-6);
 
-const sheetOrder = (rule: CuttingRule, parts: readonly Part[]): SheetOrder => ({
+/** Offcuts of the ledger are paid for, so they cost nothing more and go first. Trimmed they were before. */
+const sheetOrder = (rule: CuttingRule, parts: readonly Part[], offcuts: readonly RackOffcut[]): SheetOrder => ({
   kerfMm: rule.kerfMm,
   mostStages: STAGES,
   keepFrom: { longMm: rule.keepLongMm, shortMm: rule.keepShortMm },
-  sheets: rule.sheets.map(({ lengthMm, widthMm, price, onHand }, index) => ({ id: `s${index}`, widthMm: lengthMm, heightMm: widthMm, trimMm: rule.trimMm, quantity: onHand, cost: price })),
+  sheets: [
+    ...rule.sheets.map(({ lengthMm, widthMm, price, onHand }, index) => ({ id: `s${index}`, widthMm: lengthMm, heightMm: widthMm, trimMm: rule.trimMm, quantity: onHand, cost: price })),
+    ...offcuts.map(({ itemId, lengthMm, widthMm, quantity }) => ({ id: `o${itemId}`, widthMm: lengthMm, heightMm: widthMm, trimMm: 0, quantity, cost: 0 })),
+  ],
   parts: parts.map(({ id, quantity, piece }) => ({ id, quantity, widthMm: whole(piece.lengthMm), heightMm: whole(piece.widthMm), mayTurn: rule.mayTurn })),
 });
 

@@ -25,6 +25,8 @@ export type SetGroup = {
   /** Faces to be cut; null for all four. */
   readonly faces: string | null;
   readonly cutting: readonly CuttingLine[];
+  /** What one set is made up of, of the faces to be cut. */
+  readonly panels: readonly { readonly face: string; readonly widthMm: number; readonly heightMm: number }[];
 };
 /** Columns that get no form set, and why. */
 export type LeftOut = { readonly marks: readonly string[]; readonly columns: number; readonly why: Pick<Refusal, "limit" | "given" | "allowed" | "message"> };
@@ -45,11 +47,11 @@ export function setGroups(lifts: readonly LiftRow[], rules: ReturnType<typeof re
       leftOut.push({ marks, columns: rows.length, why: formSet.failure });
       continue;
     }
-    const { section, formHeight, cutting } = formSet.value;
+    const { section, formHeight, cutting, panels } = formSet.value;
     const faces = FACES.filter((face) => !first.reused.includes(face));
     const some = faces.length < ALL_FACES ? faces.join("") : null;
     const size = `${section.width}x${section.depth}x${formHeight}${some === null ? "" : ` ${some}`}`;
-    const own = { columns: rows.length, columnIds: rows.map(({ id }) => id), toCut: rows.filter(({ done }) => done === 0).length, faces: some, cutting: some === null ? cutting : forFaces(cutting, faces) };
+    const own = { columns: rows.length, columnIds: rows.map(({ id }) => id), toCut: rows.filter(({ done }) => done === 0).length, faces: some, cutting: some === null ? cutting : forFaces(cutting, faces), panels: panels.filter(({ face }) => faces.includes(face)).map(({ face, width, height }) => ({ face, widthMm: width, heightMm: height })) };
     groups.push({ size, marks, widthMm: section.width, depthMm: section.depth, heightMm: formHeight, ...own });
   }
   return { groups: merged(groups), leftOut };

@@ -1,5 +1,6 @@
 import type { Role } from "#lib/access/roles.ts";
 import type { ReuseLine } from "#lib/contracts/planning/reuse.ts";
+import { getCuttingOrder, planCutting } from "#lib/server/cutting/plan-cutting.ts";
 import { acceptReuse } from "#lib/server/cutting/reuse/accept-reuse.ts";
 import { faceOf } from "#lib/server/cutting/reuse/panels-at-hand.ts";
 import { getReuseOrder } from "#lib/server/cutting/reuse/plan-reuse.ts";
@@ -30,6 +31,13 @@ async function accepted(site: Site): Promise<string> {
 export const reusePermissions = (ofProject: OfProject): Readonly<Record<string, Row>> => ({
   "cutting.acceptReuse": ofProject(desk, async (site) => ({ whole: false, lines: [await aLine(site)] })),
   "cutting.withdrawReserved": ofProject(desk, async (site) => ({ reservationIds: [await accepted(site)], reason: "Wanted elsewhere" })),
+  "cutting.cutAsPlanned": ofProject(all, async ({ company: { owner }, project: { projectId, levels } }) => {
+    const asked = { projectId, levelId: levels["Ground"] ?? "" };
+    const { groups: [group] } = valueOf(await getCuttingOrder(owner, asked));
+    const sets = [{ size: group?.size ?? "", count: 1 }];
+    const { layouts } = valueOf(valueOf(await planCutting(owner, { ...asked, sets })).sheets);
+    return { levelId: asked.levelId, sets, happenedAt: NOON, sheetBatch: null, layouts };
+  }),
   "gear.getReserved": ofProject(all),
   "gear.cutReserved": ofProject(all, async (site) => ({ reservationId: await accepted(site), happenedAt: NOON })),
 });

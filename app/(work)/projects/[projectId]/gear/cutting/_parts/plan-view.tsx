@@ -3,14 +3,17 @@ import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { lengthFigure, quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
 import { amountFigure } from "#lib/kernel/money.ts";
+import { can } from "#lib/access/permissions.ts";
 import { boundWords } from "./bound-words.ts";
+import { CutButton } from "./cut-button.tsx";
 import { SheetFigures } from "./sheet-figures.tsx";
 import { stockRows } from "./stock-rows.ts";
 import { TimberFigures } from "./timber-figures.tsx";
 import { ToBuy } from "./to-buy.tsx";
 
 export function PlanView({ plan }: { readonly plan: CuttingPlan }) {
-  const { task: { orders, cuttingRule, project, ply }, sheets, timbers } = plan;
+  const { task: { orders, cuttingRule, project, ply, level, groups, role }, sheets, timbers } = plan;
+  const fromRack = sheets.ok ? sheets.value.layouts.reduce((sum, { sheetId, count }) => sum + (sheetId.startsWith("o") ? count : 0), 0) : 0;
   const { units, currency } = project;
   const money = (minor: number): string => `${amountFigure(minor, currency)} ${currency}`;
   return (
@@ -19,7 +22,13 @@ export function PlanView({ plan }: { readonly plan: CuttingPlan }) {
       <Section title="Ply" note={ply.label}>
         {sheets.ok ? (
           <div className="flex flex-col gap-4">
-            <p><strong className="font-semibold">{boundWords(sheets.value, cuttingRule.sheets, "sheet", "sheets", money)}</strong>{` ${areaWords(sheets.value.wasteMm2, sheets.value.keptMm2, units)}`}</p>
+            <p><strong className="font-semibold">{boundWords(sheets.value, cuttingRule.sheets, "sheet", "sheets", money)}</strong>{fromRack > 0 ? ` Beside them ${fromRack === 1 ? "1 offcut" : `${fromRack} offcuts`} from the rack.` : ""}{` ${areaWords(sheets.value.wasteMm2, sheets.value.keptMm2, units)}`}</p>
+            {level && can(role, "gear.move") ? (
+              <CutButton
+                key={JSON.stringify(sheets.value.layouts)} projectId={project.id} levelId={level.id} sets={groups.map(({ size, sets }) => ({ size, count: sets }))} layouts={sheets.value.layouts}
+                panels={groups.reduce((sum, { panels, sets }) => sum + panels.length * sets, 0)} keptOffcuts={sheets.value.layouts.reduce((sum, { count, offcuts }) => sum + count * offcuts.filter(({ kept }) => kept).length, 0)}
+              />
+            ) : null}
             <SheetFigures plan={sheets.value} sheets={orders.sheets.sheets} pieces={orders.pieces} units={units} />
           </div>
         ) : <FailureNotice failure={sheets.failure} />}
