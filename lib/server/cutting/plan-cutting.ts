@@ -9,8 +9,8 @@ import { projectUseCase } from "../gate/use-case.ts";
 import { readCuttingTask } from "./cutting-task.ts";
 import { worked } from "./planner.ts";
 
-const SHEETS_MS = 2_300;
-const TIMBERS_MS = 700;
+const SHEETS_MS = 1_900;
+const TIMBERS_MS = 400;
 
 /** What the plan of a level is worked out from. */
 export const getCuttingOrder = projectUseCase("cutting.getCuttingOrder", "project.read", cuttingOrderInput, readCuttingTask);

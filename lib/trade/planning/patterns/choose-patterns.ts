@@ -5,7 +5,7 @@ import { type Choice, dive, isClosed, offer, type Search } from "./dive.ts";
 import { addNearlyPaying, generatePatterns } from "./generate-patterns.ts";
 import { patternMaster } from "./pattern-master.ts";
 
-export const MOST_DETOURS = 40;
+const MOST_DETOURS = 40;
 const NEARLY = 0.01;
 const LOOK = { nodeLimit: 400, timeShareMs: 2_500 };
 
@@ -44,10 +44,10 @@ export function* choosePatterns<P extends Pattern>(search: Search<P>, mostDetour
 }
 
 /** The best whole numbers of the patterns found so far, or of those in a pool apart. */
-export function* wholeNumbers<P extends Pattern>(search: Search<P>, pool = search.pool): Asking<void> {
+export function* wholeNumbers<P extends Pattern>(search: Search<P>, timeShareMs = LOOK.timeShareMs, pool = search.pool): Asking<void> {
   const { problem } = search;
   if (isClosed(search)) return;
-  const { values } = yield* askFor({ model: patternMaster(problem, pool, wholeOrder(problem), true), ...LOOK });
+  const { values } = yield* askFor({ model: patternMaster(problem, pool, wholeOrder(problem), true), ...LOOK, timeShareMs });
   const types = problem.demand.length;
   if (values.length === 0 || values.subarray(0, types).some((short) => short > 0.5)) return;
   offer(search, pool.patterns.flatMap((pattern, index): Choice<P>[] => {

@@ -1,6 +1,6 @@
 import type { Asking } from "#lib/kernel/linear-model.ts";
 import { brokenRule, ok, type Result } from "#lib/kernel/result.ts";
-import { choosePatterns, MOST_DETOURS, raiseBound, startSearch } from "../patterns/choose-patterns.ts";
+import { choosePatterns, raiseBound, startSearch } from "../patterns/choose-patterns.ts";
 import { isClosed, offer, type Search } from "../patterns/dive.ts";
 import { lineBound } from "./bounds/line-bound.ts";
 import { sheetAreaBound } from "./bounds/sheet-area-bound.ts";
@@ -14,26 +14,32 @@ import { tightBlocks } from "./filling/tight-blocks.ts";
 const MOST_BLOCKS = 20_000;
 const MOST_FULL = 400;
 const QUICK_DETOURS = 1;
+// Beyond so many parts patterns chosen by prices come closer than parts fitted one by one.
 const MOST_REFITTED = 300;
 const QUICK_ROUNDS = 10_000;
-const MOST_ROUNDS = 400_000;
+const MOST_ROUNDS = 600_000;
 
 /**
- * Panels from sheets at least cost, offcuts on the rack among them. Strips are soon found and all that a saw with few turns
- * cuts. Where it may turn as it likes, a few parts are fitted one by one before them, and whole blocks come after.
+ * Panels from sheets at least cost, offcuts on the rack among them. A saw with few turns cuts strips, which are soon found;
+ * then parts are taken out and fitted in again. Where it may turn as it likes, fitting comes first and whole blocks last.
  */
 export function* cutSheets(order: SheetOrder): Asking<Result<SheetPlan>> {
   const checked = checkSheetOrder(order);
   if (!checked.ok) return checked;
   const problem = sheetProblem(order);
   const areaBound = sheetAreaBound(problem);
+  const turnsFreely = problem.mostStages === Infinity;
+  const rounds = problem.demand.reduce((sum, count) => sum + count, 0) > MOST_REFITTED ? 0 : MOST_ROUNDS;
   const search = startSearch(stripCutting(problem), [], areaBound);
-  const isRefitted = problem.mostStages === Infinity && problem.demand.reduce((sum, count) => sum + count, 0) <= MOST_REFITTED;
-  if (isRefitted) yield* lowerCost(problem, search, QUICK_ROUNDS);
+  if (turnsFreely) yield* lowerCost(problem, search, Math.min(rounds, QUICK_ROUNDS));
   if (!isClosed(search)) raiseBound(search, yield* lineBound(problem, search.cost));
-  if (isRefitted) yield* lowerCost(problem, search, MOST_ROUNDS);
-  yield* choosePatterns(search, problem.mostStages < Infinity ? MOST_DETOURS : QUICK_DETOURS);
-  if (problem.mostStages < Infinity || isClosed(search)) return planned(order, problem, search, areaBound);
+  if (turnsFreely) yield* lowerCost(problem, search, rounds);
+  yield* choosePatterns(search, QUICK_DETOURS);
+  if (!turnsFreely) {
+    yield* lowerCost(problem, search, rounds);
+    yield* choosePatterns(search);
+  }
+  if (!turnsFreely || isClosed(search)) return planned(order, problem, search, areaBound);
   const blocks = yield* tightBlocks(problem, MOST_BLOCKS);
   const whole = startSearch(sheetCutting(problem, blocks), [...search.pool.patterns, ...fullestSheets(problem, blocks, MOST_FULL)], search.bound);
   offer(whole, search.chosen);

@@ -1,5 +1,5 @@
 import type { RandomNumbers } from "#lib/kernel/random-numbers.ts";
-import { join, partPiece, type Piece, type Shape } from "../filling/piece.ts";
+import { join, partPiece, type Piece, type Shape, within } from "../filling/piece.ts";
 
 /**
  * How a sheet is cut, without places: a part, or two and more side by side (`down` between them) or one over the other,
@@ -59,8 +59,16 @@ export function parts(branch: Branch, into: Branch[] = []): Branch[] {
   return into;
 }
 
-export const pieceOf = (branch: Branch): Piece =>
-  branch.shape ? partPiece(branch.shape) : branch.members.map(pieceOf).reduceRight((far, near) => join(branch.dir, near, far));
+/** Each member cut to the height of its row, so that no cut of a row turns the saw again. */
+export function pieceOf(branch: Branch): Piece {
+  if (branch.shape) return partPiece(branch.shape);
+  const { dir, w, h } = branch;
+  const members = branch.members.map((member) => (dir === "down" ? within(pieceOf(member), member.w, h) : within(pieceOf(member), w, member.h)));
+  return members.reduceRight((far, near) => join(dir, near, far));
+}
+
+/** How many rows lie in one another. */
+export const depthOf = (branch: Branch): number => (branch.shape ? 0 : 1 + Math.max(...branch.members.map(depthOf)));
 
 /** A part, or by chance one of the rows on the way to it. */
 export function randomBranch(root: Branch, random: RandomNumbers): Branch {

@@ -7,38 +7,44 @@ import { shapesByType } from "../fitting/guillotine-fit.ts";
 import type { SheetPattern, SheetProblem } from "../sheet-problem.ts";
 import { refit } from "./refit.ts";
 import { asPattern, seenSheets } from "./seen-sheets.ts";
+import { eachQuantityApart } from "./quantities-apart.ts";
 import { emptySet } from "./sheet-set.ts";
 
 const SEED = 1;
 const FIRST_ROUNDS = 4_000;
-const GROWTH = 1.5;
+const GROWTH = 2;
+const MOST_IN_ONE = 32_000;
 const LESS_FULL = 0.03;
-// Sheets mostly cut more than once the same way, which is soon searched and begun again, and each sheet for itself.
-const RUNS = [{ repeats: 0.9, share: 0.25 }, { repeats: 0.9, share: 0.25 }, { repeats: 0.9, share: 0.5 }, { repeats: 0, share: 1 }];
+// How often a new sheet is one of several cut the same way, where such sheets are looked for.
+const OFTEN = 0.9;
+const LOOK_MS = 800;
 
 /**
  * Lowers the cost step by step: for a goal below it looks for sheets that hold every part, then for the best mix of all
  * the full sheets seen on the way. Halfway to the bound first, and each time it fails nearer to the cost and for longer,
- * until `mostRounds` were spent at once.
+ * until `mostRounds` were spent.
  */
 export function* lowerCost(problem: SheetProblem, search: Search<SheetPattern>, mostRounds: number): Asking<void> {
   const random = randomNumbers(SEED);
   const shapesOf = shapesByType(problem);
+  const isRepeated = problem.demand.some((count) => count > 1);
   let hope = 0.5;
-  for (let rounds = FIRST_ROUNDS; rounds <= mostRounds && !isClosed(search) && !(yield* isTimeUp());) {
+  let rounds = FIRST_ROUNDS;
+  for (let spent = 0; spent < mostRounds && !isClosed(search) && !(yield* isTimeUp()); spent += rounds) {
     const goal = goalOf(search, hope);
     const seen = seenSheets(problem, random, fullAt(problem, goal) - LESS_FULL);
     const before = search.cost;
-    const runs = problem.demand.some((count) => count > 1) ? RUNS : RUNS.filter(({ repeats }) => repeats === 0);
-    for (const { repeats, share } of runs) {
+    const task = { problem, shapesOf, random, goal };
+    const from = isRepeated ? yield* eachQuantityApart({ ...task, repeats: 1 }, rounds / 2, seen.see) : emptySet(problem);
+    for (const repeats of isRepeated ? [OFTEN, 0] : [0]) {
       if (search.cost < before) break;
-      const set = yield* refit({ problem, shapesOf, random, goal, repeats }, emptySet(problem), rounds * share, seen.see);
+      const set = yield* refit({ ...task, repeats }, repeats > 0 ? from : emptySet(problem), rounds, seen.see);
       if (set.leftArea === 0) offer(search, set.sheets.map((sheet) => ({ pattern: asPattern(problem, sheet), copies: sheet.copies })));
     }
-    if (search.cost === before) yield* wholeNumbers(search, poolOf(search, seen.patterns()));
+    if (search.cost === before) yield* wholeNumbers(search, LOOK_MS, poolOf(search, seen.patterns()));
     if (search.cost < before) continue;
     if (goal < search.cost - search.costStep) hope /= 2;
-    else rounds *= GROWTH;
+    else rounds = Math.min(MOST_IN_ONE, rounds * GROWTH);
   }
 }
 

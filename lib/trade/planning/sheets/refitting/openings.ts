@@ -1,34 +1,45 @@
 import type { Shape } from "../filling/piece.ts";
-import { type Branch, leaf, measure, other, row } from "./branch.ts";
+import { type Branch, depthOf, leaf, measure, other, row } from "./branch.ts";
 
-/** Room for a part, `w` by `h` of it, beside or over `at`. `way` from the root down to `at`, which is measured anew along it. */
-export type Opening = { readonly w: number; readonly h: number; readonly at: Branch; readonly dir: "down" | "across"; readonly way: readonly Branch[] };
+/**
+ * Room for a part, `w` by `h` of it, beside or over `at`. `way` from the root down to `at`, which is measured anew along it.
+ * `isLast`: the saw may not turn once more, so the part must be as high as `at` is, the row taken lying.
+ */
+export type Opening = { readonly w: number; readonly h: number; readonly at: Branch; readonly dir: "down" | "across"; readonly way: readonly Branch[]; readonly isLast: boolean };
 
-/** Every room on a sheet of `w` by `h`: along a row, what the row leaves; beside a member of it, what the member leaves, for both rows may move up. */
-export function openings(root: Branch, w: number, h: number): Opening[] {
+/**
+ * Every room on a sheet of `w` by `h`: along a row, what the row leaves; beside a member of it, what the member leaves, for
+ * both rows may move up. None where the saw would have to turn more than `mostStages` times.
+ */
+export function openings(root: Branch, w: number, h: number, mostStages: number): Opening[] {
   const found: Opening[] = [];
-  look(root, w, h, [], found);
-  if (root.shape || root.dir === "across") addOpening(found, w - root.w, h, root, "down", []);
-  if (root.shape || root.dir === "down") addOpening(found, w, h - root.h, root, "across", []);
+  const add = (opening: Omit<Opening, "isLast">): void => {
+    const stage = opening.way.length + 1;
+    if (opening.w > 0 && opening.h > 0 && stage <= mostStages) found.push({ ...opening, isLast: stage === mostStages });
+  };
+  look(root, w, h, [], add);
+  if (root.shape || depthOf(root) + 1 < mostStages) {
+    if (root.shape || root.dir === "across") add({ w: w - root.w, h, at: root, dir: "down", way: [] });
+    if (root.shape || root.dir === "down") add({ w, h: h - root.h, at: root, dir: "across", way: [] });
+  }
   return found;
 }
 
-function look(branch: Branch, w: number, h: number, way: readonly Branch[], found: Opening[]): void {
+function look(branch: Branch, w: number, h: number, way: readonly Branch[], add: (opening: Omit<Opening, "isLast">) => void): void {
   if (branch.shape) return;
   const isDown = branch.dir === "down";
   const [freeW, freeH] = [w - branch.w, h - branch.h];
-  addOpening(found, isDown ? freeW : w, isDown ? h : freeH, branch, branch.dir, way);
+  add({ w: isDown ? freeW : w, h: isDown ? h : freeH, at: branch, dir: branch.dir, way });
   const further = [...way, branch];
   for (const member of branch.members) {
     const [itsW, itsH] = isDown ? [member.w + freeW, h] : [w, member.h + freeH];
-    if (member.shape) addOpening(found, isDown ? itsW : w - member.w, isDown ? h - member.h : itsH, member, other(branch.dir), further);
-    else look(member, itsW, itsH, further, found);
+    if (member.shape) add({ w: isDown ? itsW : w - member.w, h: isDown ? h - member.h : itsH, at: member, dir: other(branch.dir), way: further });
+    else look(member, itsW, itsH, further, add);
   }
 }
 
-function addOpening(found: Opening[], w: number, h: number, at: Branch, dir: "down" | "across", way: readonly Branch[]): void {
-  if (w > 0 && h > 0) found.push({ w, h, at, dir, way });
-}
+export const fits = ({ w, h, at, dir, isLast }: Opening, shape: Shape): boolean =>
+  w >= shape.w && h >= shape.h && (!isLast || (dir === "down" ? shape.h === at.h : shape.w === at.w));
 
 /** Puts the part there and gives the root as it is then. */
 export function fill(root: Branch, { at, dir, way }: Opening, shape: Shape): Branch {

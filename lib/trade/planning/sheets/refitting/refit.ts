@@ -1,15 +1,15 @@
 import { type Asking, isTimeUp } from "#lib/kernel/linear-model.ts";
 import { leaf, randomBranch } from "./branch.ts";
-import type { Opening } from "./openings.ts";
+import { fits, type Opening } from "./openings.ts";
 import { copiedSet, type Filled, putInto, putOnNew, type Refitting, roomsOf, type SheetSet, takeFrom } from "./sheet-set.ts";
 import type { Shape } from "../filling/piece.ts";
 
 const PAUSE_EVERY = 100;
-const TAKEN_OUT = 5;
 const MOST_TRIES = 20;
+const TAKEN_OUT = 5;
 // How much worse a set may be to be gone on with, as a share of an average part, at first and in the end.
-const WARM = 0.15;
-const COLD = 0.006;
+const WARM = 0.06;
+const COLD = 0.02;
 
 /**
  * Some parts out, all that are left fitted in again wherever they fit tightest: on sheets that cost no more than the goal,
@@ -22,11 +22,10 @@ export function* refit(task: Refitting, from: SheetSet, rounds: number, seen: (s
   let [now, best] = [from, from];
   for (let round = 0; round < rounds && best.leftArea > 0; round += 1) {
     if (round % PAUSE_EVERY === 0 && (yield* isTimeUp())) break;
+    const most = now.leftArea - average * WARM * (COLD / WARM) ** (round / rounds) * Math.log(1 - random());
     const next = copiedSet(now);
     takeOut(task, next);
-    putBack(task, next);
-    const worse = average * WARM * (COLD / WARM) ** (round / rounds) * -Math.log(1 - random());
-    if (next.leftArea > now.leftArea + worse) continue;
+    if (!putBack(task, next, most)) continue;
     for (const sheet of next.sheets) if (!now.sheets.includes(sheet)) seen(sheet);
     now = next;
     if (now.leftArea < best.leftArea) best = now;
@@ -42,13 +41,18 @@ function takeOut({ problem, random }: Refitting, set: SheetSet): void {
   }
 }
 
-function putBack(task: Refitting, set: SheetSet): void {
+/** False as soon as more than `most` of the area finds no place. */
+function putBack(task: Refitting, set: SheetSet, most: number): boolean {
   const sizeOf = sizing(task);
   const tightness = TIGHTNESS[Math.floor(task.random() * TIGHTNESS.length)] ?? shortSide;
   const types = Array.from(set.left.keys()).filter((type) => (set.left[type] ?? 0) > 0).map((type) => ({ type, size: sizeOf(type) })).sort((a, b) => b.size - a.size);
+  let out = 0;
   for (const { type } of types) {
     while ((set.left[type] ?? 0) > 0 && (putTightest(task, set, type, tightness) || putAnew(task, set, type)));
+    out += (set.left[type] ?? 0) * (task.problem.areas[type] ?? 0);
+    if (out > most) return false;
   }
+  return true;
 }
 
 type Tightness = (opening: Opening, overW: number, overH: number) => number;
@@ -68,7 +72,16 @@ function sizing({ problem, shapesOf, random }: Refitting): (type: number) => num
   };
 }
 
-function putTightest({ problem, shapesOf }: Refitting, set: SheetSet, type: number, tightness: Tightness): boolean {
+/** Parts wanted equally often go on the same sheets where they can. */
+function putTightest(task: Refitting, set: SheetSet, type: number, tightness: Tightness): boolean {
+  const left = set.left[type] ?? 0;
+  const found = (left > 1 ? tightest(task, set, type, tightness, left) : null) ?? tightest(task, set, type, tightness, 1);
+  if (!found) return false;
+  putInto(task.problem, set, found.index, found.opening, found.shape);
+  return true;
+}
+
+function tightest({ problem, shapesOf }: Refitting, set: SheetSet, type: number, tightness: Tightness, leastCopies: number): { index: number; opening: Opening; shape: Shape } | null {
   const shapes = shapesOf[type] ?? [];
   const [area, left] = [problem.areas[type] ?? 0, set.left[type] ?? 0];
   let least = Infinity;
@@ -76,21 +89,17 @@ function putTightest({ problem, shapesOf }: Refitting, set: SheetSet, type: numb
   for (let index = 0; index < set.sheets.length; index += 1) {
     const sheet = set.sheets[index];
     const stock = sheet && problem.stock[sheet.stock];
-    if (!stock || sheet.copies > left || stock.w * stock.h - sheet.used < area) continue;
+    if (!stock || sheet.copies > left || sheet.copies < leastCopies || stock.w * stock.h - sheet.used < area) continue;
     for (const opening of roomsOf(problem, sheet)) {
       for (const shape of shapes) {
-        const [overW, overH] = [opening.w - shape.w, opening.h - shape.h];
-        if (overW < 0 || overH < 0) continue;
-        const over = tightness(opening, overW, overH);
+        const over = fits(opening, shape) ? tightness(opening, opening.w - shape.w, opening.h - shape.h) : Infinity;
         if (over >= least) continue;
         least = over;
         found = { index, opening, shape };
       }
     }
   }
-  if (!found) return false;
-  putInto(problem, set, found.index, found.opening, found.shape);
-  return true;
+  return found;
 }
 
 /** On a new sheet the goal leaves room for, cut the same way as often as there are such parts left, or once. */

@@ -1,5 +1,5 @@
 import type { RandomNumbers } from "#lib/kernel/random-numbers.ts";
-import { within } from "../filling/piece.ts";
+import { withinStages } from "../filling/piece.ts";
 import { sheetPattern } from "../fitting/guillotine-fit.ts";
 import type { SheetPattern, SheetProblem } from "../sheet-problem.ts";
 import { parts, pieceOf } from "./branch.ts";
@@ -37,5 +37,7 @@ export function seenSheets(problem: SheetProblem, random: RandomNumbers, leastFu
 
 export function asPattern(problem: SheetProblem, { stock, root }: Filled): SheetPattern {
   const { w = 0, h = 0 } = problem.stock[stock] ?? {};
-  return sheetPattern(stock, within(pieceOf(root), w, h));
+  const piece = withinStages(pieceOf(root), w, h, problem.mostStages);
+  if (!piece) throw new RangeError(`More than ${problem.mostStages} turns of the saw`);
+  return sheetPattern(stock, piece);
 }

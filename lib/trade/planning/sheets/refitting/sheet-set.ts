@@ -21,7 +21,7 @@ export const copiedSet = ({ sheets, left, cost, leftArea }: SheetSet): SheetSet 
 
 export const roomsOf = (problem: SheetProblem, sheet: Filled): readonly Opening[] => {
   const { w = 0, h = 0 } = problem.stock[sheet.stock] ?? {};
-  return (sheet.rooms ??= openings(sheet.root, w, h));
+  return (sheet.rooms ??= openings(sheet.root, w, h, problem.mostStages));
 };
 
 /** One part from each of the copies into the opening. */
