@@ -1,5 +1,5 @@
 import { expect } from "@playwright/test";
-import { as, openProject, PHONE, test } from "./site.ts";
+import { as, expectAccessible, openProject, PHONE, test } from "./site.ts";
 
 /** One transparent pixel. */
 const PICTURE = Buffer.from("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==", "base64");
@@ -57,4 +57,64 @@ test("days are set for all that lack them, and taken back", async ({ browser, he
   await hand.getByRole("button", { name: /^Undo/ }).click();
   await expect(hand.getByRole("button", { name: /^Pour 10/ })).toHaveCount(0);
   await expect(lacking).toHaveText(before);
+});
+
+test("returns are planned, accepted, stand on Today and in the calendar", async ({ browser, heard }) => {
+  test.slow();
+  const office = await as("office", browser, heard);
+  const project = await openProject(office);
+  await office.goto(`${project}/hire/return-plan`);
+  await expect(office.getByRole("group", { name: /^Mossgill Gear Hire/ })).toContainText("on hire");
+  await expect(office.getByRole("group", { name: /^Kettlewater Props/ })).toContainText("on hire");
+  // Other journeys tick columns and count returns meanwhile; a plan they overtake is refused, and made anew.
+  await expect(async () => {
+    await office.reload();
+    await office.getByRole("button", { name: /^Plan (the returns|again)$/ }).click();
+    const accept = office.getByRole("button", { name: /^Accept all returns/ });
+    await expect(accept).toBeVisible({ timeout: 60_000 });
+    await accept.click();
+    await expect(office.getByText(/tasks now|task now/)).toBeVisible({ timeout: 10_000 });
+  }).toPass({ timeout: 150_000 });
+  await expect(office.getByRole("heading", { name: /^Send back to Kettlewater Props/ }).first()).toBeVisible();
+  await expect(office.getByText(/The cheapest there is, proven|over the cheapest/)).toBeVisible();
+  await expectAccessible(office);
+
+  const hand = await as("leading hand", browser, heard, PHONE);
+  await openProject(hand);
+  const section = hand.getByRole("region", { name: "Hire to send back" });
+  await expect(section).toContainText(/call off hire|clean, count and load|collection/i);
+
+  await hand.goto(`${project}/hire/return-plan`);
+  await hand.getByRole("button", { name: "Make a calendar address" }).click();
+  const address = (await hand.getByText(/\/api\/calendar\/[\w-]+\.ics$/).innerText()).trim();
+  const feed = await (await hand.request.get(address)).text();
+  expect(feed.match(/^BEGIN:VEVENT/gm)?.length ?? 0).toBeGreaterThanOrEqual(3);
+  expect(feed).toContain("SUMMARY:Call off hire");
+});
+
+test("a docket begun without reception is kept on the phone and taken up again", async ({ browser, heard }) => {
+  const hand = await as("leading hand", browser, heard, PHONE);
+  const project = await openProject(hand);
+  await hand.goto(`${project}/hire/dockets/new?kind=return`);
+  await hand.getByRole("link", { name: "Kettlewater Props" }).click();
+  const props = hand.getByRole("group", { name: "Prop 2.1 to 3.6 m" });
+  await expect(props).toBeVisible();
+  const number = `KW-K${Date.now()}`;
+  await hand.getByLabel("Return docket number").fill(number);
+  await props.getByLabel("Counted").fill("1");
+  await expect(hand.getByText("Kept on this phone until it is sent")).toBeVisible();
+  await hand.context().setOffline(true);
+  await hand.getByRole("button", { name: "Send it back" }).click();
+  await expect(hand.getByRole("alert").filter({ hasText: "The server was not reached" })).toBeVisible();
+  const address = hand.url();
+  await hand.context().setOffline(false);
+  await hand.goto(`${project}/today`);
+  await hand.goto(address);
+  await hand.getByRole("button", { name: "Take it up again" }).click();
+  await expect(hand.getByLabel("Return docket number")).toHaveValue(number);
+  await expect(props.getByLabel("Counted")).toHaveValue("1");
+  await hand.getByRole("button", { name: "Send it back" }).click();
+  await expect(hand.getByRole("heading", { name: `Return ${number}`, level: 1 })).toBeVisible();
+  await hand.goto(address);
+  await expect(hand.getByLabel("Return docket number")).toHaveValue("");
 });

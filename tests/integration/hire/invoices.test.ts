@@ -1,3 +1,4 @@
+import writeWorkbook, { type SheetData } from "write-excel-file/node";
 import { beforeAll, describe, expect, it } from "vitest";
 import { getInvoice, getInvoiceFile, getInvoices, importInvoice, reverseInvoice, saveQuery } from "#lib/server/hire/invoices.ts";
 import { aCompany, type Company } from "#tests/support/builders/a-company.ts";
@@ -20,6 +21,7 @@ beforeAll(async () => {
 
 const HEADS = "Docket,Charge,Description,Qty,From,To,Days,Rate,Amount";
 const csv = (...rows: string[]): Uint8Array<ArrayBuffer> => Uint8Array.from(Buffer.from([HEADS, ...rows].join("\r\n")));
+const workbook = async (rows: SheetData): Promise<Uint8Array<ArrayBuffer>> => Uint8Array.from(await writeWorkbook(rows, { sheet: "Invoice" }).toBuffer());
 const head = (number: string, currency = "AUD") => ({ projectId: hire.projectId, supplierId: hire.supplierId, number, issuedOn: "2026-11-21", from: "2026-11-01", to: "2026-11-20", currency });
 const read = async (number: string, file: Uint8Array<ArrayBuffer>) => {
   const { invoiceId } = valueOf(await importInvoice(company.office, { ...head(number), fileName: "invoice.csv", file }));
@@ -56,6 +58,25 @@ describe("a supplier's invoice", () => {
     await read("3", file);
     const { invoices } = valueOf(await getInvoices(company.owner, { projectId: hire.projectId }));
     expect(invoices.filter(({ number }) => number === "3").map(({ reversal }) => reversal?.reason ?? null).sort()).toEqual(["Wrong supplier", null].sort());
+  });
+
+  // The same invoice as a workbook: dates as dates, amounts as numbers, a total below. 336.00 + 912.00 + 2 × 180.00 = 1,608.00.
+  it("is read from a workbook as from a table of text, its total passed over", async () => {
+    const on = (day: number) => ({ value: new Date(Date.UTC(2026, 10, day)), type: Date, format: "dd/mm/yyyy" });
+    const file = await workbook([
+      HEADS.split(",").map((value) => ({ value })),
+      [{ value: "WH-100" }, { value: "Hire" }, { value: "Wedge steel" }, { value: 40 }, on(2), on(15), { value: 14 }, { value: 0.6 }, { value: 336 }],
+      [{ value: "WH-100" }, { value: "Hire" }, { value: "Wedge steel" }, { value: 80 }, on(2), on(20), { value: 19 }, { value: 0.6 }, { value: 912 }],
+      [{ value: "WH-100" }, { value: "Delivery" }, { value: "Delivery" }, { value: 1 }, on(2), on(2), { value: 1 }, { value: 180 }, { value: 180 }],
+      [{ value: "WH-R7" }, { value: "Collection" }, { value: "Collection" }, { value: 1 }, on(15), on(15), { value: 1 }, { value: 180 }, { value: 180 }],
+      [{ value: "Total" }, ...Array.from({ length: 7 }, () => null), { value: 1608 }],
+    ]);
+    const { invoiceId } = valueOf(await importInvoice(company.office, { ...head("6"), fileName: "withy.xlsx", file }));
+    const { invoice, totals } = valueOf(await getInvoice(company.office, { projectId: hire.projectId, invoiceId }));
+    expect(totals).toEqual({ theirs: 160_800, ours: 160_800, over: 0, under: 0 });
+    expect(invoice.lines).toHaveLength(4);
+    expect(invoice.lines[0]).toMatchObject({ docket: "WH-100", quantity: 40, from: "2026-11-02", to: "2026-11-15", days: 14, amount: 33_600 });
+    expect([...valueOf(await getInvoiceFile(company.office, { projectId: hire.projectId, invoiceId })).file]).toEqual([...file]);
   });
 
   it("in another currency is refused, whether its head or its table says so", async () => {

@@ -3,6 +3,7 @@ import type { Caller } from "#lib/server/gate/caller.ts";
 import { prepareGear, saveItem } from "#lib/server/gear/stock.ts";
 import { countDocket, recordDocket } from "#lib/server/hire/record-docket.ts";
 import { addTerms, saveSupplier } from "#lib/server/hire/suppliers.ts";
+import { changeColumnGear, getColumnGear } from "#lib/server/returns/column-gear.ts";
 import { must } from "../must.ts";
 import { importDemoInvoice } from "./demo-invoice.ts";
 import { BY_DAY, BY_WEEK, PROP, type DemoSupplier } from "./suppliers.ts";
@@ -23,7 +24,15 @@ export async function hireOut(office: Caller, gate: Caller, site: Site): Promise
   const week = await papers(BY_WEEK(clamp));
   await clampsByTheWeek(week, itemId(clamp), itemId("Wedge"));
   await propsByTheDay(await papers(BY_DAY), itemId(PROP));
+  await propsOnColumns(office, site, itemId(PROP));
   await importDemoInvoice(office, { ...week, from: dayAgo(30), to: dayAgo(1), returnedItemId: itemId(clamp), dearerItemId: itemId("Wedge") });
+}
+
+/** Four props a column up to a side of 600 mm, six over it: made up, as the formwork's design would say. */
+async function propsOnColumns(office: Caller, { projectId }: Site, propId: string): Promise<void> {
+  const { project: { version } } = must("read the gear of the columns", await getColumnGear(office, { projectId }));
+  const row = { itemId: propId, levelId: null, sideOverMm: null, sideUpToMm: null, heightOverMm: null, heightUpToMm: null };
+  must("enter the gear of the columns", await changeColumnGear(office, { projectId, version, columnGear: { rows: [{ ...row, count: 4, sideUpToMm: 600 }, { ...row, count: 6, sideOverMm: 600 }] } }));
 }
 
 async function addSupplier(office: Caller, site: Site, supplier: DemoSupplier, itemId: (name: string) => string, dayAgo: (days: number) => Day): Promise<string> {

@@ -49,8 +49,10 @@ const columnsOf = (row: readonly Cell[]): Column[] =>
   }).filter((column, place, all) => all.findIndex(({ field }) => field === column.field) === place);
 const has = (columns: readonly Column[], field: InvoiceField): boolean => columns.some((column) => column.field === field);
 
+const TOTAL = /^(?:sub ?-?total|total|gst|vat|tax|balance|amount due)\b/i;
+/** Such a word may stand in any column, the first being that of the dockets as often as not. */
 const isTotal = (at: (field: InvoiceField) => string, row: readonly Cell[]): boolean =>
-  at("quantity") === "" && at("docket") === "" && row.some((cell) => typeof cell === "string" && /^(?:sub ?-?total|total|gst|vat|tax|balance|amount due)\b/i.test(cell.trim()));
+  at("quantity") === "" && (at("docket") === "" || TOTAL.test(at("docket"))) && row.some((cell) => typeof cell === "string" && TOTAL.test(cell.trim()));
 
 function readLine(at: (field: InvoiceField) => string, row: number, by: ReadBy): InvoiceLine | RowProblem {
   const figure = (field: InvoiceField): string => plainFigure(at(field));

@@ -16,7 +16,7 @@ import { paths } from "#app/paths.ts";
 import { ownAccount } from "../../../own-account.ts";
 import { Refused } from "../../../refused.tsx";
 import { OrdersDue } from "../gear/orders/_parts/orders-due.tsx";
-import { ReturnTasks } from "../hire/return-plan/return-tasks.tsx";
+import { ReturnsDue } from "../hire/return-plan/tasks/returns-due.tsx";
 import { CutDownSection } from "../gear/reuse/_parts/reserved/cut-down-section.tsx";
 import { FallenNotice } from "../gear/reuse/_parts/reserved/fallen-notice.tsx";
 import { TodayBoard } from "./today-board.tsx";
@@ -32,15 +32,12 @@ export default async function TodayPage({ params }: { readonly params: Promise<{
   if (!today.ok) return <Refused failure={today.failure} />;
   const { project, progressRule, columns, isCut, readAt } = today.value;
   const returns = await getReturnTasks(await currentCaller(), { projectId });
-  const due = returns.ok ? returns.value.tasks.filter(({ on }) => on <= returns.value.today) : [];
   const orders = await getOrdersDue(await currentCaller(), { projectId });
   const reserved = await getReserved(await currentCaller(), { projectId });
   const { id, name, role } = account.value;
   return (
     <Page title="Today" subtitle={<>{project.name} · {instantWords(readAt, project.timeZone).day}</>}>
-      {returns.ok && due.length > 0 ? (
-        <Section title="Hire to send back"><ReturnTasks projectId={project.id} tasks={due} today={returns.value.today} canWithdraw={false} /></Section>
-      ) : null}
+      {returns.ok ? <ReturnsDue projectId={project.id} {...returns.value} /> : null}
       {orders.ok && orders.value.length > 0 ? <Section title="Ply and timber to receive"><OrdersDue projectId={project.id} orders={orders.value} /></Section> : null}
       {reserved.ok ? (
         <>

@@ -17,7 +17,7 @@ import { ColumnsCounted } from "./columns-counted.tsx";
 import { PlanSettings } from "./plan-settings.tsx";
 import { PlanShown } from "./plan-shown.tsx";
 import { planFacts } from "./plan-facts.tsx";
-import { ReturnTasks } from "./return-tasks.tsx";
+import { ReturnTasks } from "./tasks/return-tasks.tsx";
 import { WhileWaiting } from "./while-waiting.tsx";
 
 export const metadata: Metadata = { title: "Return plan" };

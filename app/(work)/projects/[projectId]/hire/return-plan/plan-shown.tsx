@@ -7,7 +7,7 @@ import { NeedChart } from "./need-chart.tsx";
 import { PlanLines, type ShownLine } from "./plan-lines.tsx";
 import { planMoney } from "./plan-money.ts";
 import type { PlanResult } from "./plan-facts.tsx";
-import type { ShownTask } from "./return-tasks.tsx";
+import type { ShownTask } from "./tasks/return-tasks.tsx";
 
 type Item = { readonly itemId: string; readonly item: string };
 export type ShownPlan = {

@@ -7,15 +7,14 @@ import { daysBetween, toDay } from "#lib/kernel/days.ts";
 import { Button } from "#app/_ui/control/button.tsx";
 import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
 import { DayText } from "#app/_ui/value/day-text.tsx";
-import { setReturnTaskAction } from "./actions.ts";
+import { setReturnTaskAction } from "../actions.ts";
+import { TASK_WORDS } from "./task-words.ts";
 
 export type ShownTask = {
   readonly id: string; readonly kind: "call" | "load" | "collect"; readonly on: string; readonly collectOn: string; readonly supplier: string;
   readonly state: "open" | "done" | "withdrawn"; readonly lines: readonly { readonly itemId: string; readonly item: string; readonly quantity: number }[];
 };
 export type ReturnTasksProps = { readonly projectId: string; readonly tasks: readonly ShownTask[]; readonly today: string; readonly canWithdraw: boolean };
-
-const WORDS = { call: "Call off hire", load: "Clean, count and load", collect: "Collection" } as const;
 
 /** Tasks by day, those that are late first and loud. */
 export function ReturnTasks({ projectId, tasks, today, canWithdraw }: ReturnTasksProps) {
@@ -39,7 +38,7 @@ export function ReturnTasks({ projectId, tasks, today, canWithdraw }: ReturnTask
             <li key={task.id} className={`flex flex-wrap items-center justify-between gap-3 border-2 p-3 ${late > 0 ? "border-flag bg-flag-wash" : "border-ink bg-sheet"}`}>
               <div className="min-w-0">
                 {late > 0 ? <p className="font-bold uppercase text-flag-deep">{late === 1 ? "One day late" : `${late} days late`}</p> : null}
-                <p className="font-semibold">{WORDS[task.kind]} · <DayText day={task.on} />{late === 0 && task.on === today && task.state === "open" ? " · today" : ""}{task.state === "done" ? " · done" : ""}</p>
+                <p className="font-semibold">{TASK_WORDS[task.kind]} · <DayText day={task.on} />{late === 0 && task.on === today && task.state === "open" ? " · today" : ""}{task.state === "done" ? " · done" : ""}</p>
                 <p className="text-sm text-ink-soft">{task.supplier}{task.kind === "collect" ? "" : <>, for <DayText day={task.collectOn} /></>}: {task.lines.map(({ item, quantity }) => `${quantity} × ${item}`).join(", ")}</p>
               </div>
               <div className="no-print flex flex-wrap gap-2">
