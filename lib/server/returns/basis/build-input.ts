@@ -15,12 +15,12 @@ const DAYS_A_MONTH = 30;
 export function buildInput(site: SiteNow, { yards, ...view }: Outlook): PlanInput {
   const { dates, need } = view;
   const offsets = dates.map((on) => daysBetween(site.book.today, on));
-  const firstDelivery = addDays(site.book.today, Math.min(...yards.map(({ truck }) => truck.leadDays)));
   const short: PlanInput["short"] = [];
   const items: ReturnItem[] = [];
   const shared: SharedNeed[] = [];
   for (const { itemId, item, hired, needed, owned } of need) {
     const here = total(hired);
+    const firstDelivery = addDays(site.book.today, Math.min(...yards.filter(({ items: own }) => own.includes(itemId)).map(({ truck }) => truck.leadDays)));
     const demand = betweenDays(offsets, needed).map((count, t) => {
       const [net, on] = [Math.max(0, count - owned), dates[t] ?? site.book.today];
       if (net <= here || (t > 0 && on >= firstDelivery)) return net;
@@ -40,7 +40,7 @@ export function buildInput(site: SiteNow, { yards, ...view }: Outlook): PlanInpu
 function itemOf({ book, holders }: SiteNow, { settings, dates }: Omit<Outlook, "yards">, yard: Yard, truck: number, itemId: string, demand: readonly number[]): ReturnItem {
   const lossPrice = yard.terms.rates.find((rate) => rate.itemId === itemId)?.lossPrice ?? 0;
   const basis: ChargeBasis = {
-    versions: termsOf(book, yard.supplierId), standDowns: factsOf(docketsOf(book, yard.supplierId)).standDowns, dates, callOn: yard.callOn, mayCollect: yard.mayCollect,
+    versions: termsOf(book, yard.supplierId), standDowns: factsOf(docketsOf(book, yard.supplierId)).standDowns, dates, callOn: yard.callOn, mayCome: yard.mayCome, mayCollect: yard.mayCollect,
     lossADay: Math.round((lossPrice * HUNDREDTHS * settings.lossPercentMonth) / 100 / DAYS_A_MONTH),
   };
   const handling = settings.handling * HUNDREDTHS;

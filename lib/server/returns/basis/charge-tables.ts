@@ -14,7 +14,8 @@ export type ChargeBasis = {
   readonly standDowns: readonly StandDown[];
   readonly dates: readonly Day[];
   readonly callOn: readonly Day[];
-  /** Whether a truck called today or later can come on that date, and bring things too. */
+  /** Whether the supplier's truck comes on that date, and whether a call today or later is in time for it to collect. */
+  readonly mayCome: readonly boolean[];
   readonly mayCollect: readonly boolean[];
   /** Expected loss a day of one piece, in hundredths of a minor unit. */
   readonly lossADay: number;
@@ -28,7 +29,7 @@ export function lotCharge(basis: ChargeBasis, itemId: string, delivered: { reado
 
 /** What one piece more costs from one date to another; none can be had before `firstDelivery`. */
 export function hireCharge(basis: ChargeBasis, itemId: string, firstDelivery: Day): readonly ChargeByEnd[] {
-  return basis.dates.slice(0, -1).map((on, from) => basis.dates.map((_, to) => (to <= from || !basis.mayCollect[from] || on < firstDelivery || !basis.mayCollect[to] ? null : chargeOf(basis, itemId, { on, dispatchedOn: null }, to, on))));
+  return basis.dates.slice(0, -1).map((on, from) => basis.dates.map((_, to) => (to <= from || from === 0 || !basis.mayCome[from] || on < firstDelivery || !basis.mayCollect[to] ? null : chargeOf(basis, itemId, { on, dispatchedOn: null }, to, on))));
 }
 
 function chargeOf(basis: ChargeBasis, itemId: string, delivered: { readonly on: Day; readonly dispatchedOn: Day | null }, to: number, from: Day): number {

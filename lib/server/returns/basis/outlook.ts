@@ -14,7 +14,7 @@ const MOST_DATES = 45;
 const HORIZON_DAYS = 366;
 
 /** A supplier the plan is for: its own trucks, and the dates on which one that is called today or later can come. */
-export type Yard = Standing & { readonly terms: HireTerms; readonly truck: ReturnSettings["suppliers"][number]; readonly items: readonly string[]; readonly callOn: readonly Day[]; readonly mayCollect: readonly boolean[] };
+export type Yard = Standing & { readonly terms: HireTerms; readonly truck: ReturnSettings["suppliers"][number]; readonly items: readonly string[]; readonly callOn: readonly Day[]; readonly mayCome: readonly boolean[]; readonly mayCollect: readonly boolean[] };
 
 /** What the columns need of the suppliers' gear and what there is, by day, and the dates on which a truck may come: all but the charges. */
 export type Outlook = Pick<PlanInput, "settings" | "dates" | "suppliers" | "need" | "pinned" | "leftOut"> & { readonly yards: readonly Yard[] };
@@ -29,7 +29,8 @@ export function outlook(site: SiteNow, settings: ReturnSettings): Result<Outlook
   const yards = chosen.map((yard): Yard => {
     const notice = noticeOf(yard.terms);
     const callOn = dates.map((on) => callBy(on, notice, { weekdays: yard.terms.workingWeekdays, daysOff: yard.terms.holidays }));
-    return { ...yard, callOn, mayCollect: dates.map((on, t) => t > 0 && isTruckDay(on, weekOf(settings, yard.terms)) && (callOn[t] ?? "") >= book.today) };
+    const mayCome = dates.map((on) => isTruckDay(on, weekOf(settings, yard.terms)));
+    return { ...yard, callOn, mayCome, mayCollect: mayCome.map((comes, t) => t > 0 && comes && (callOn[t] ?? "") >= book.today) };
   });
   const days = { from: book.today, to: addDays(dates.at(-1) ?? book.today, -1), floatPercent: settings.floatPercent };
   const need = book.items.filter(({ id }) => yards.some(({ items }) => items.includes(id))).map(({ id }) => {
@@ -53,7 +54,7 @@ export function outlook(site: SiteNow, settings: ReturnSettings): Result<Outlook
   });
 }
 
-type Chosen = Omit<Yard, "callOn" | "mayCollect">;
+type Chosen = Omit<Yard, "callOn" | "mayCome" | "mayCollect">;
 
 function chosenYards(site: SiteNow, { suppliers }: ReturnSettings): Result<Chosen[]> {
   const wanted = suppliers.filter(({ isIn }) => isIn);
