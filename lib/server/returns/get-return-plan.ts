@@ -5,7 +5,7 @@ import { ok } from "#lib/kernel/result.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { outlook } from "./basis/outlook.ts";
 import type { PlanInput } from "./basis/plan-input.ts";
-import { plannedItems, readSite, type SiteNow, type Standing } from "./basis/site-now.ts";
+import { readSite, type Standing } from "./basis/site-now.ts";
 import { stillHolds } from "./basis/still-holds.ts";
 import { findOwnFeed } from "./feed-store.ts";
 import { planLines } from "./plan-lines.ts";
@@ -21,7 +21,7 @@ export const getReturnPlan = projectUseCase("returns.getReturnPlan", "hire.read"
   const site = await readSite(scope, kept?.input.settings.cleaningDays ?? USUAL.cleaningDays);
   const { book: { project, today, items, suppliers }, holders } = site;
   const withGear = site.standing.filter(({ hired }) => hired.length > 0);
-  const settings = settingsFor(site, withGear, kept);
+  const settings = settingsFor(withGear, kept);
   const view = withGear.length > 0 ? outlook(site, settings) : null;
   const feed = await findOwnFeed(scope);
   return ok({
@@ -36,11 +36,11 @@ export const getReturnPlan = projectUseCase("returns.getReturnPlan", "hire.read"
 });
 
 /** As they were for the last plan; a supplier who has come since is in it with what its terms say. */
-function settingsFor(site: SiteNow, withGear: readonly Standing[], kept: KeptPlan | null): ReturnSettings {
+function settingsFor(withGear: readonly Standing[], kept: KeptPlan | null): ReturnSettings {
   const before = kept?.input.settings;
   const inPlan = before?.suppliers ?? [];
   const suppliers = withGear.map((yard) => inPlan.find(({ supplierId }) => supplierId === yard.supplierId) ?? {
-    supplierId: yard.supplierId, isIn: yard.terms !== null && plannedItems(site, yard).length > 0, ...USUAL_TRUCK, tripCost: Math.max(yard.terms?.deliveryCharge ?? 0, yard.terms?.collectionCharge ?? 0),
+    supplierId: yard.supplierId, isIn: yard.terms !== null, ...USUAL_TRUCK, tripCost: Math.max(yard.terms?.deliveryCharge ?? 0, yard.terms?.collectionCharge ?? 0),
   });
   const weekdays = withGear.find(({ terms }) => terms)?.terms?.workingWeekdays ?? [1, 2, 3, 4, 5];
   return { ...(before ?? { ...USUAL, weekdays: [...weekdays] }), suppliers };

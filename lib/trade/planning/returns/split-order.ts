@@ -11,7 +11,7 @@ export function splitOrder(order: ReturnOrder): OrderPart[] {
     const first = Math.min(...groups);
     groupOf.forEach((group, truck) => { if (groups.includes(group)) groupOf[truck] = first; });
   }
-  return [...new Set(groupOf)].map((group) => partOf(order, groupOf.flatMap((each, truck) => (each === group ? [truck] : []))));
+  return [...new Set(groupOf)].map((group) => partOf(order, groupOf.flatMap((each, truck) => (each === group ? [truck] : [])))).filter(({ items }) => items.length > 0);
 }
 
 function partOf(order: ReturnOrder, trucks: readonly number[]): OrderPart {
@@ -33,7 +33,7 @@ export function joinStays(order: ReturnOrder, parts: readonly (OrderPart & { rea
   const sum = (of: (cost: PricedStays["cost"]) => number): number => parts.reduce((total, { priced }) => total + of(priced.cost), 0);
   return {
     stays: parts.flatMap(({ items, priced }) => priced.stays.map((stay): Stay => ({ ...stay, item: items[stay.item] ?? stay.item }))),
-    trips: order.trucks.map((_, truck) => parts.flatMap(({ trucks, priced }) => (trucks.includes(truck) ? [priced.trips[trucks.indexOf(truck)] ?? []] : []))[0] ?? []),
+    trips: order.trucks.map((_, truck) => parts.flatMap(({ trucks, priced }) => (trucks.includes(truck) ? [priced.trips[trucks.indexOf(truck)] ?? []] : []))[0] ?? new Array<number>(order.dates + 1).fill(0)),
     cost: { hire: sum(({ hire }) => hire), handling: sum(({ handling }) => handling), trips: sum(({ trips }) => trips), total: sum(({ total }) => total) },
   };
 }

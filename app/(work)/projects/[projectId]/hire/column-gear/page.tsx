@@ -30,7 +30,7 @@ export default async function ColumnGearPage({ params }: { readonly params: Prom
       {items.length === 0 ? (
         <EmptyState title="No props, bars or other gear yet" actions={<ButtonLink href={paths.gear(project.id)}>Gear</ButtonLink>}>Add the item under Gear first, then say here how many a column holds.</EmptyState>
       ) : (
-        <GearForm key={project.version} projectId={project.id} version={project.version} units={project.units} items={items} levels={levels} rows={rows} canEdit={canEdit} />
+        <GearForm projectId={project.id} version={project.version} units={project.units} items={items} levels={levels} rows={rows} canEdit={canEdit} />
       )}
     </Page>
   );
