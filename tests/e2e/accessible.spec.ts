@@ -9,8 +9,8 @@ test("the door passes the accessibility rules", async ({ page, heard }) => {
 
 /** By what they are about, so that no one journey grows too long. */
 const SET_UP = ["set-up", "set-up/levels", "set-up/grid", "set-up/marks", "set-up/shutter", "set-up/pour", "set-up/stages", "set-up/schedule", "set-up/stock"];
-const GEAR = ["gear", "gear/movements", "gear/panels", "gear/gather", "gear/count", "gear/cutting", "gear/reuse", "gear/labels?kind=column"];
-const ORDERS = ["gear/orders", "gear/orders/new", "gear/items"];
+const GEAR = ["gear", "gear/movements", "gear/panels", "gear/reuse", "gear/labels?kind=column"];
+const ORDERS = ["gear/cutting", "gear/gather", "gear/count", "gear/orders", "gear/orders/new", "gear/items"];
 const HIRE = ["pours", "hire", "hire/dockets", "hire/dockets/new?kind=return", "hire/return-plan", "hire/terms", "hire/invoices", "hire/invoices/new", "hire/invoices/new?by=hand"];
 
 async function expectEachAccessible(page: Page, paths: readonly string[]): Promise<void> {
@@ -32,7 +32,7 @@ for (const [device, options] of [["desk", {}], ["phone", PHONE]] as const) {
     const column = (await owner.getByRole("link", { name: /^Open/ }).first().getAttribute("href")) ?? "";
     await expectEachAccessible(owner, [column, `${project}/columns`, "/people", "/clamps", "/account", "/projects/new"]);
   });
-  for (const [what, pages] of [["set-up", SET_UP], ["gear", GEAR], ["orders and items", ORDERS], ["hire and pours", HIRE]] as const) {
+  for (const [what, pages] of [["set-up", SET_UP], ["gear", GEAR], ["cutting, gathering and orders", ORDERS], ["hire and pours", HIRE]] as const) {
     test(`the pages of ${what} pass the accessibility rules at a ${device}`, async ({ browser, heard }) => {
       const owner = await as("owner", browser, heard, options);
       const project = await openProject(owner);
