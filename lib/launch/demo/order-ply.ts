@@ -29,7 +29,7 @@ export async function orderPly(office: Caller, gate: Caller, site: { projectId: 
     return { itemId: line.itemId, taken, short: 0, refused: taken === 40 ? 2 : 0 };
   });
   must("receive ply", await receiveOrder(gate, {
-    projectId, orderId, receiptId: newId(), number: "CD 88214", receivedOn: addDays(today, -2), placeId: places.find(({ kind }) => kind === "yard")?.id ?? "",
+    projectId, orderId, receiptId: newId(), number: "CD 88214", receivedOn: addDays(today, -2), placeId: places.find(({ kind }) => kind === "rack")?.id ?? "",
     reason: "Two sheets delaminated at the edge", lines: counted.filter(({ taken, refused }) => taken + refused > 0),
   }));
 }

@@ -51,9 +51,9 @@ export function CountForm({ projectId, places, items, panels }: Props) {
   return (
     <div className="no-print">
       <FieldForm action={submit} {...(failure ? { failure } : {})}>
-        <SelectField name="place" label="Place" choices={places} value={placeId} onChange={setPlaceId} size="glove" />
+        <SelectField name="place" label="Place" choices={places} value={placeId} onChange={setPlaceId} size="glove" isFilter />
         <div className="grid grid-cols-2 gap-3 lg:grid-cols-4">
-          {items.map(({ id, name }) => <NumberField key={`${placeId} ${id}`} name={id} label={name} value={draft[id] ?? Number.NaN} onChange={(counted) => enter(id, counted)} minValue={0} places={0} size="glove" />)}
+          {items.map(({ id, name }) => <NumberField key={`${placeId} ${id}`} name={id} label={name} value={draft[id] ?? Number.NaN} onChange={(counted) => enter(id, counted)} minValue={0} places={0} size="glove" isFilter />)}
         </div>
         {panels.length > 0 ? <PanelMarks key={placeId} panels={panels} placeId={placeId} draft={draft} onMark={enter} /> : null}
         <p className="text-sm text-ink-soft">What stays empty was not counted. Enter 0 where none lies there.</p>

@@ -36,7 +36,7 @@ export function PanelMarks({ panels, placeId, draft, onMark }: Props) {
                 <strong className="min-w-16 text-lg">{name}</strong>
                 <span className="flex gap-2">
                   <Button size="glove" kind={draft[itemId] === 1 ? "primary" : "plain"} aria-pressed={draft[itemId] === 1} onPress={() => mark(itemId, 1)}>Found</Button>
-                  <Button size="glove" kind={draft[itemId] === 0 ? "danger" : "plain"} aria-pressed={draft[itemId] === 0} onPress={() => mark(itemId, 0)}>{draft[itemId] === 0 ? "✕ Not found" : "Not found"}</Button>
+                  <Button size="glove" kind={draft[itemId] === 0 ? "primary" : "plain"} aria-pressed={draft[itemId] === 0} onPress={() => mark(itemId, 0)}>Not found</Button>
                 </span>
               </div>
             </li>
