@@ -10,10 +10,13 @@ import { workingDaysBefore } from "#lib/trade/planning/buying/work-back.ts";
 export type GroupDays = { readonly size: string; readonly sets: number; readonly days: ReturnType<typeof setDays> };
 type Part = { readonly id: string; readonly quantity: number };
 
+/** What stands behind the size in the id of a part; a size may be the beginning of another, as where only some faces are cut. */
+const OF_GROUP = /^ \d+( full| rest)?$/;
+
 /** Every set of a size takes the same pieces: those of a part, by the day of the set they go to. */
 export function wantedParts(parts: readonly Part[], groups: readonly GroupDays[]): WantedPart[] {
   return parts.flatMap(({ id, quantity }) => {
-    const group = groups.find(({ size }) => id.startsWith(`${size} `));
+    const group = groups.find(({ size }) => id.startsWith(`${size} `) && OF_GROUP.test(id.slice(size.length)));
     if (!group || group.sets === 0 || quantity === 0) return [];
     const days = daysOfSets(group.days, group.sets);
     const dated = [...days, ...new Array<null>(group.sets - days.length).fill(null)];

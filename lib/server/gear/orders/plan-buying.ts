@@ -4,6 +4,7 @@ import { buyingInput, materialKey } from "#lib/contracts/planning/orders.ts";
 import { addDays, dayIn } from "#lib/kernel/days.ts";
 import { notFound, ok, type Failure, type Result } from "#lib/kernel/result.ts";
 import { setDays, setsNeeded } from "#lib/trade/planning/buying/set-days.ts";
+import { listRackOffcuts } from "../../cutting/cut/rack-offcuts.ts";
 import { cuttingOrders } from "../../cutting/cutting-orders.ts";
 import { worked } from "../../cutting/planner.ts";
 import { readCuttingRule } from "../../cutting/read-cutting-rule.ts";
@@ -49,7 +50,7 @@ export const getBuyingTask = projectUseCase("gear.getBuyingTask", "gear.read", b
   });
   return ok({
     project, today: dayIn(scope.now, project.timeZone), ply: rules.shutterRule.ply.label, levels, level: level ?? null,
-    columns: columnIds ? lifts.map(({ id, gridRef }) => ({ id, gridRef })) : null, groups, leftOut: found.leftOut, cuttingRule, orders: cuttingOrders(groups, cuttingRule),
+    columns: columnIds ? lifts.map(({ id, gridRef }) => ({ id, gridRef })) : null, groups, leftOut: found.leftOut, cuttingRule, orders: cuttingOrders(groups, cuttingRule, await listRackOffcuts(scope, cuttingRule, rules.shutterRule.ply.label)),
     buyingRule: await readBuyingRule(scope), known: await materialsKnown(scope), role: scope.member.role,
   });
 });

@@ -15,11 +15,11 @@ import { Section } from "#app/_ui/page/section.tsx";
 import { paths } from "#app/paths.ts";
 import { Refused } from "../../../../refused.tsx";
 import { CutDownSection } from "../reuse/_parts/reserved/cut-down-section.tsx";
-import { LeftOutNotice } from "./_parts/left-out-notice.tsx";
-import { LevelLinks } from "./_parts/level-links.tsx";
+import { LeftOutNotice } from "./_parts/choice/left-out-notice.tsx";
+import { LevelLinks } from "./_parts/choice/level-links.tsx";
 import { PlanView } from "./_parts/plan-view.tsx";
-import { readChoice, type Choice } from "./_parts/read-choice.ts";
-import { SetsForm } from "./_parts/sets-form.tsx";
+import { readChoice, type Choice } from "./_parts/choice/read-choice.ts";
+import { SetsForm } from "./_parts/choice/sets-form.tsx";
 
 export const metadata: Metadata = { title: "Cutting plan" };
 

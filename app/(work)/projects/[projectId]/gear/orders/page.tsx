@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { can } from "#lib/access/permissions.ts";
 import { materialKey } from "#lib/contracts/planning/orders.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
-import { getOrders } from "#lib/server/gear/orders/get-orders.ts";
+import { getOrders, type OrdersPage } from "#lib/server/gear/orders/get-orders.ts";
 import { ButtonLink } from "#app/_ui/control/button-link.tsx";
 import { PrintButton } from "#app/_ui/control/print-button.tsx";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
@@ -23,11 +23,15 @@ export default async function OrdersPageShown({ params }: Props) {
   const { projectId } = await params;
   const answer = await getOrders(await currentCaller(), { projectId });
   if (!answer.ok) return <Refused failure={answer.failure} />;
-  const { project, role, orders, materials, sizes, places } = answer.value;
+  const { project, role, orders, sizes, places } = answer.value;
+  const bought = new Set([...sizes.map(materialKey), ...orders.flatMap(({ lines }) => lines.map(({ itemId }) => itemId))]);
+  const isBought = (material: OrdersPage["materials"][number]): boolean => bought.has(materialKey(material)) || bought.has(material.itemId);
+  // Offcuts come and go in any size: they are listed while they lie there.
+  const materials = answer.value.materials.filter((material) => isBought(material) || material.atHand > 0);
   const toCome = orders.filter(({ state }) => state === "open" || state === "part");
   const ended = orders.filter((order) => !toCome.includes(order)).reverse();
   const late = toCome.filter(({ isLate }) => isLate).length;
-  const known = [...sizes, ...materials].map(({ use, material, lengthMm, widthMm }) => ({ use, material, lengthMm, widthMm }));
+  const known = [...sizes, ...materials.filter(isBought)].map(({ use, material, lengthMm, widthMm }) => ({ use, material, lengthMm, widthMm }));
   const choices = [...new Map(known.map((each) => [materialKey(each), each]))].map(([id, material]) => ({ id, name: materialText(material, project.units), material }));
   const lying = materials.filter(({ atHand }) => atHand > 0).map((material) => ({ id: material.itemId, name: materialText(material, project.units), at: Object.fromEntries(material.at.map(({ placeId, quantity }) => [placeId, quantity])) }));
   const where = [...new Map([...places.map(({ id, name }) => [id, name] as const), ...materials.flatMap(({ at }) => at.map(({ placeId, place }) => [placeId, place] as const))])].map(([value, label]) => ({ value, label }));

@@ -37,12 +37,12 @@ export function PiecesForm({ items, from, to, toLabel = "To", label, send, onDon
   const shown = from ? items.filter(({ at }) => (at?.[source] ?? 0) > 0) : items;
   return (
     <FieldForm action={submit} {...(failure ? { failure } : {})}>
-      {from ? <SelectField name="from" label="From" choices={from} value={source} onChange={setSource} size="glove" /> : null}
+      {from ? <SelectField name="from" label="From" choices={from} value={source} onChange={setSource} size="glove" isFilter /> : null}
       {to ? <SelectField name="to" label={toLabel} choices={to} defaultValue={to[0]?.value ?? ""} size="glove" isRequired /> : null}
       {shown.length === 0 ? <p className="text-ink-soft">Nothing lies here.</p> : null}
       <div className="grid gap-3 sm:grid-cols-2">
         {shown.map(({ id, name, at }) => (
-          <NumberField key={`${source} ${id}`} name={`pieces-${id}`} label={name} {...(from ? { hint: `${at?.[source] ?? 0} here` } : {})} minValue={0} places={0} size="glove" />
+          <NumberField key={`${source} ${id}`} name={`pieces-${id}`} label={name} {...(from ? { hint: `${at?.[source] ?? 0} here` } : {})} minValue={0} places={0} size="glove" isFilter />
         ))}
       </div>
       <div className="flex justify-end"><Button type="submit" kind="primary" size="glove" isPending={isPending} isDisabled={shown.length === 0}>{label}</Button></div>

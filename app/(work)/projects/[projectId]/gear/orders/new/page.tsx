@@ -22,7 +22,8 @@ export default async function NewOrderPage({ params, searchParams }: Props) {
   // Made-up prices are to plan by; nobody orders at them.
   const sizes = answer.value.sizes.map((size) => ({ ...size, price: isExample(priceSource) ? null : size.price }));
   if (!can(role, "order.record")) return <Refused failure={{ kind: "not-allowed", permission: "order.record" }} />;
-  const priced = [...sizes, ...materials.map((material) => ({ ...material, price: null }))];
+  const ordered = new Set(orders.flatMap(({ lines }) => lines.map(({ itemId }) => itemId)));
+  const priced = [...sizes, ...materials.filter(({ itemId }) => ordered.has(itemId)).map((material) => ({ ...material, price: null }))];
   const rows = [...new Map(priced.map((row) => [materialKey(row), row]).reverse() as [string, (typeof priced)[number]][])].reverse();
   const asked = (key: string): number | null => { const value = Number(query[`n.${key}`]); return Number.isInteger(value) && value > 0 ? value : null; };
   const wanted = typeof query["wanted"] === "string" && isDay(query["wanted"]) && query["wanted"] >= today ? query["wanted"] : "";
