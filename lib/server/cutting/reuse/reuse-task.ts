@@ -1,4 +1,5 @@
 import "server-only";
+import { dayIn } from "#lib/kernel/days.ts";
 import { groupBy } from "#lib/kernel/group-by.ts";
 import { hasDone } from "#lib/trade/progress/stages.ts";
 import type { PanelDemand, ReuseOrder } from "#lib/trade/planning/reuse/reuse-order.ts";
@@ -34,7 +35,7 @@ export async function reuseTask(scope: ProjectScope, whole: boolean) {
   const kept = whole ? accepted.filter(({ columnId }) => withSet.has(columnId)) : accepted;
   const open = lifts.filter(({ done, setId }) => done === 0 && setId === null);
   const coming = open.slice(0, MOST_COLUMNS);
-  const days = reuseDays(coming, lifts, rules.progressRule.stripAfterHours);
+  const days = reuseDays(coming, lifts, rules.progressRule.stripAfterHours, dayIn(scope.now, project.timeZone));
   const thicknessMm = Math.round(rules.shutterRule.ply.thickness);
   const taken = new Set(kept.map(({ columnId, face }) => faceKey(columnId, face)));
   const { all, wanted } = demandsOf(coming, await formsOf(scope, coming, rules), days, thicknessMm);
