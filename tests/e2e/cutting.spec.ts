@@ -46,8 +46,9 @@ test("the office accepts a reuse plan; stripping a column gives the one above it
   await expect(office.getByRole("heading", { name: "Spoken for" })).toBeVisible({ timeout: 30_000 });
   await expectAccessible(office);
 
-  // A column above all four of whose panels stand on one column below.
-  const waiting = office.getByRole("listitem").filter({ has: office.getByRole("button", { name: "Withdraw" }) }).filter({ hasText: "until that is stripped" }).first();
+  // A/2 is poured and stands in its own set; its four panels go to one column above.
+  for (const level of await office.locator("details > summary").all()) await level.click();
+  const waiting = office.getByRole("listitem").filter({ has: office.getByRole("button", { name: "Withdraw" }) }).filter({ hasText: "on A/2 until that is stripped" }).first();
   const above = (await waiting.getByRole("link").first().getAttribute("href")) ?? "";
   const panel = (await waiting.getByRole("link", { name: /^P-/ }).first().getAttribute("href")) ?? "";
   const hand = await as("leading hand", browser, heard, PHONE);
