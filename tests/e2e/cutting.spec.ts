@@ -61,6 +61,7 @@ test("the office accepts a reuse plan; stripping a column gives the one above it
   await expect(hand.getByRole("heading", { name: "Coming columns" })).toBeVisible();
   await hand.getByRole("main").getByRole("link", { name: /^[A-E]\/\d/ }).first().click();
   await hand.getByRole("group", { name: "Stages" }).getByRole("button", { name: /^stripped/ }).click();
+  await hand.getByRole("button", { name: "Record as stripped" }).click();
   await expect(hand.getByRole("region", { name: "Now" })).toContainText("Nothing more to do");
   await hand.goto(above);
   await expect(hand.getByRole("region", { name: "Now" })).toContainText("Next: stood");

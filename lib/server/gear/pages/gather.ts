@@ -76,7 +76,7 @@ async function needsOf(scope: ProjectScope, columns: readonly ColumnToStand[], p
     if (form === null) return { ...known, faces: [], clamping: [], fillets: null };
     const toFind = ofSet.length > 0 ? [] : form.panels.filter(({ face }) => !spoken.some((line) => line.face === face && line.standing !== "make"));
     const set = items.find(({ family, clampKindId }) => family === "clamp set" && clampKindId === form.clamps.kind.id);
-    const fillet = ofSet.length > 0 ? undefined : form.cutting.find(({ part }) => part === "fillet");
+    const fillet = toFind.length === 0 ? undefined : form.cutting.find(({ part }) => part === "fillet");
     return {
       ...known, faces: toFind.map(({ face, width, height }) => ({ face, widthMm: width, heightMm: height })),
       clamping: set ? columnNeeds({ setId: set.id, clamps: form.clamps.heights.length, wedgeId, wedgesEach: set.wedgesEach ?? 0 }) : [],

@@ -17,6 +17,7 @@ import { Refused } from "../../../../refused.tsx";
 import { CutDownSection } from "../reuse/_parts/reserved/cut-down-section.tsx";
 import { LeftOutNotice } from "./_parts/choice/left-out-notice.tsx";
 import { LevelLinks } from "./_parts/choice/level-links.tsx";
+import { MadeNotice } from "./_cut/made-notice.tsx";
 import { PlanView } from "./_parts/plan-view.tsx";
 import { readChoice, type Choice } from "./_parts/choice/read-choice.ts";
 import { SetsForm } from "./_parts/choice/sets-form.tsx";
@@ -26,7 +27,8 @@ export const metadata: Metadata = { title: "Cutting plan" };
 type Props = { readonly params: Promise<{ projectId: string }>; readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>> };
 
 export default async function CuttingPage({ params, searchParams }: Props) {
-  const choice = readChoice((await params).projectId, await searchParams);
+  const query = await searchParams;
+  const choice = readChoice((await params).projectId, query);
   const asked = await getCuttingOrder(await currentCaller(), choice);
   if (!asked.ok) return <Refused failure={asked.failure} />;
   const { project, levels, level, groups, leftOut, cuttingRule } = asked.value;
@@ -42,6 +44,7 @@ export default async function CuttingPage({ params, searchParams }: Props) {
         { label: "Stock", value: <Link href={paths.setUpPart(project.id, "stock")}>Sheets, timbers and the saw</Link> },
       ]}
     >
+      <MadeNotice projectId={project.id} query={query} />
       {isExample(cuttingRule.source) ? (
         <Notice title="Example prices and saw">
           They are made up to start from. Put in your own sheets, lengths and prices under <Link href={paths.setUpPart(project.id, "stock")}>Set-up, Stock</Link> before you order by this plan.
@@ -57,7 +60,7 @@ export default async function CuttingPage({ params, searchParams }: Props) {
             <Suspense key={JSON.stringify(choice)} fallback={<p role="status" className="border-2 border-dashed border-edge bg-sheet p-6">Working out the cuts; this takes a few seconds.</p>}>
               <WorkedOut choice={choice} />
             </Suspense>
-          ) : <EmptyState title="Nothing to cut">Say above how many form sets of each size to cut; the plan of their sheets and timbers stands here then.</EmptyState>}
+          ) : <EmptyState title="Nothing to cut">{groups.length === 0 ? "Every column of this level that takes a form set has its panels, or gets them from the accepted reuse plan." : "Say above how many form sets of each size to cut; the plan of their sheets and timbers stands here then."}</EmptyState>}
         </>
       ) : (
         <EmptyState title="No columns yet" actions={<Link href={paths.setUpPart(project.id, "schedule")}>Load the column schedule</Link>}>

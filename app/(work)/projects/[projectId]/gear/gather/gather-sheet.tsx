@@ -57,7 +57,7 @@ export function GatherSheet({ projectId, listKey, list, items, places, units, tr
       ))}
       {cut.length > 0 ? <Section title="Cut" note={<span className="no-print">ticks stay on this phone</span>}><ul className={lists}>{cut}</ul></Section> : null}
       {list.elsewhere.length > 0 ? (
-        <Section title="Not at hand" note="Panels of an assigned set that are still elsewhere">
+        <Section title="Not at hand" note="Panels of its set, or spoken for, that are still elsewhere">
           <ul className={lists}>{list.elsewhere.map(({ itemId, placeId }) => <li key={itemId} className="flex min-h-hand items-center">{items[itemId] ?? "Panel"}: {placeId ? (places[placeId]?.name ?? "elsewhere") : "nowhere"}</li>)}</ul>
         </Section>
       ) : null}

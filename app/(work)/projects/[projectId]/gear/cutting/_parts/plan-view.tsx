@@ -5,7 +5,7 @@ import { lengthFigure, quantityText, type Units } from "#app/_ui/value/format-qu
 import { amountFigure } from "#lib/kernel/money.ts";
 import { can } from "#lib/access/permissions.ts";
 import { boundWords } from "./bound-words.ts";
-import { CutButton } from "./cut-button.tsx";
+import { CutButton } from "../_cut/cut-button.tsx";
 import { SheetFigures } from "./sheet-figures.tsx";
 import { stockRows } from "./stock-rows.ts";
 import { TimberFigures } from "./timber-figures.tsx";

@@ -1,15 +1,14 @@
 "use client";
 
 import { useState } from "react";
+import { useRouter } from "next/navigation";
 import type { SheetLayout } from "#lib/trade/planning/sheets/sheet-order.ts";
 import { Button } from "#app/_ui/control/button.tsx";
 import { Dialog } from "#app/_ui/control/dialog.tsx";
-import { Link } from "#app/_ui/control/link.tsx";
 import { FieldForm } from "#app/_ui/field/field-form.tsx";
 import { TextField } from "#app/_ui/field/text-field.tsx";
 import { textOf } from "#app/_ui/form/read-form.ts";
 import { useAnswer } from "#app/_ui/form/use-answer.ts";
-import { Notice } from "#app/_ui/message/notice.tsx";
 import { paths } from "#app/paths.ts";
 import { cutAsPlannedAction } from "../actions.ts";
 
@@ -21,18 +20,18 @@ type Props = {
 /** Said once the sheets are cut: they leave the ledger, the panels and the offcuts kept come in. */
 export function CutButton({ projectId, levelId, sets, layouts, panels, keptOffcuts }: Props) {
   const [isOpen, setOpen] = useState(false);
-  const { submit, value, failure, isPending } = useAnswer(async (data) => {
+  const router = useRouter();
+  const { submit, failure, isPending } = useAnswer(async (data) => {
     const answer = await cutAsPlannedAction({ projectId, levelId, sets: [...sets], layouts: layouts.map((layout) => ({ ...layout, cuts: [...layout.cuts], parts: [...layout.parts], offcuts: [...layout.offcuts] })), happenedAt: new Date().toISOString(), sheetBatch: textOf(data, "sheetBatch") });
-    if (answer.ok) setOpen(false);
+    if (answer.ok) {
+      setOpen(false);
+      // What was cut is asked for no more, so the plan gives way to what came of it.
+      const { panels: made, unknownSheets } = answer.value;
+      router.push(paths.cutting(projectId, { level: levelId, made: made.length, from: made[0]?.name, to: made.at(-1)?.name, unknown: unknownSheets }));
+    }
     return answer;
   });
   const count = layouts.reduce((sum, layout) => sum + layout.count, 0);
-  if (value) return (
-    <Notice kind="done" title={`${value.panels.length} panels are on the rack: ${value.panels[0]?.name ?? ""} to ${value.panels.at(-1)?.name ?? ""}.`}>
-      {value.unknownSheets > 0 ? <p>{value.unknownSheets} of the sheets were not in the ledger; they count as bought and cut today.</p> : null}
-      <p><Link href={paths.reuse(projectId)}>Give them to columns</Link> or <Link href={paths.gearLabels(projectId)}>print their labels</Link>.</p>
-    </Notice>
-  );
   return (
     <div className="no-print">
       <Button size="glove" onPress={() => setOpen(true)}>Cut as planned</Button>
