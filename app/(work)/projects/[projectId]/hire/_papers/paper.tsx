@@ -4,7 +4,8 @@ import type { ReactNode } from "react";
 export const look = StyleSheet.create({
   page: { paddingTop: 48, paddingHorizontal: 48, paddingBottom: 60, fontFamily: "Helvetica", fontSize: 9.5, color: "#1a1a1a" },
   // Not on the page itself: a page number inherits it, and is then laid out with no height.
-  body: { lineHeight: 1.35 },
+  // With its size: the renderer takes a line height as a multiple of the size given beside it.
+  body: { fontSize: 9.5, lineHeight: 1.35 },
   top: { borderWidth: 1.5, borderColor: "#1a1a1a", marginBottom: 14 },
   head: { padding: 10, flexDirection: "row", justifyContent: "space-between", alignItems: "flex-end" },
   title: { fontFamily: "Helvetica-Bold", fontSize: 16, lineHeight: 1.2 },
