@@ -30,7 +30,9 @@ export type PlanShownProps = {
 function onHireWords(hired: ShownPlan["need"][number]["hired"], suppliers: ShownPlan["suppliers"]): string {
   const all = hired.reduce((sum, { count }) => sum + count, 0).toLocaleString("en");
   if (suppliers.length < 2) return `${all} on hire now`;
-  return `${all} on hire now: ${hired.map(({ supplierId, count }) => `${count.toLocaleString("en")} from ${suppliers.find((each) => each.supplierId === supplierId)?.supplier ?? ""}`).join(", ")}`;
+  const nameOf = (supplierId: string): string => suppliers.find((each) => each.supplierId === supplierId)?.supplier ?? "";
+  if (hired.length === 1) return `${all} on hire now from ${nameOf(hired[0]?.supplierId ?? "")}`;
+  return `${all} on hire now: ${hired.map(({ supplierId, count }) => `${count.toLocaleString("en")} from ${nameOf(supplierId)}`).join(", ")}`;
 }
 
 const LEFT_OUT = { "no-need": "nothing says what columns need of it: enter it under Hire, Gear per column", "no-rate": "the terms have no rate for it" } as const;
