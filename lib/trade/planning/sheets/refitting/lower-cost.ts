@@ -12,12 +12,12 @@ import { emptySet } from "./sheet-set.ts";
 
 const SEED = 1;
 const FIRST_ROUNDS = 4_000;
-const GROWTH = 2;
-const MOST_IN_ONE = 32_000;
+const GROWTH = 4;
+const MOST_IN_ONE = 64_000;
 const LESS_FULL = 0.03;
 // How often a new sheet is one of several cut the same way, where such sheets are looked for.
 const OFTEN = 0.9;
-const LOOK_MS = 800;
+const LOOK_MS = 400;
 
 /**
  * Lowers the cost step by step: for a goal below it looks for sheets that hold every part, then for the best mix of all

@@ -13,29 +13,31 @@ export type Opening = { readonly w: number; readonly h: number; readonly at: Bra
  */
 export function openings(root: Branch, w: number, h: number, mostStages: number): Opening[] {
   const found: Opening[] = [];
-  const add = (opening: Omit<Opening, "isLast">): void => {
-    const stage = opening.way.length + 1;
-    if (opening.w > 0 && opening.h > 0 && stage <= mostStages) found.push({ ...opening, isLast: stage === mostStages });
-  };
-  look(root, w, h, [], add);
+  look(root, w, h, [], mostStages, found);
   if (root.shape || depthOf(root) + 1 < mostStages) {
-    if (root.shape || root.dir === "across") add({ w: w - root.w, h, at: root, dir: "down", way: [] });
-    if (root.shape || root.dir === "down") add({ w, h: h - root.h, at: root, dir: "across", way: [] });
+    if (root.shape || root.dir === "across") add(found, mostStages, w - root.w, h, root, "down", []);
+    if (root.shape || root.dir === "down") add(found, mostStages, w, h - root.h, root, "across", []);
   }
   return found;
 }
 
-function look(branch: Branch, w: number, h: number, way: readonly Branch[], add: (opening: Omit<Opening, "isLast">) => void): void {
+function look(branch: Branch, w: number, h: number, way: readonly Branch[], mostStages: number, found: Opening[]): void {
   if (branch.shape) return;
   const isDown = branch.dir === "down";
   const [freeW, freeH] = [w - branch.w, h - branch.h];
-  add({ w: isDown ? freeW : w, h: isDown ? h : freeH, at: branch, dir: branch.dir, way });
+  add(found, mostStages, isDown ? freeW : w, isDown ? h : freeH, branch, branch.dir, way);
   const further = [...way, branch];
   for (const member of branch.members) {
-    const [itsW, itsH] = isDown ? [member.w + freeW, h] : [w, member.h + freeH];
-    if (member.shape) add({ w: isDown ? itsW : w - member.w, h: isDown ? h - member.h : itsH, at: member, dir: other(branch.dir), way: further });
-    else look(member, itsW, itsH, further, add);
+    const itsW = isDown ? member.w + freeW : w;
+    const itsH = isDown ? h : member.h + freeH;
+    if (member.shape) add(found, mostStages, isDown ? itsW : w - member.w, isDown ? h - member.h : itsH, member, other(branch.dir), further);
+    else look(member, itsW, itsH, further, mostStages, found);
   }
+}
+
+function add(found: Opening[], mostStages: number, w: number, h: number, at: Branch, dir: "down" | "across", way: readonly Branch[]): void {
+  const stage = way.length + 1;
+  if (w > 0 && h > 0 && stage <= mostStages) found.push({ w, h, at, dir, way, isLast: stage === mostStages });
 }
 
 export const fits = ({ w, h, at, dir, isLast }: Opening, shape: Shape): boolean =>

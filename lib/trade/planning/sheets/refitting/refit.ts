@@ -1,15 +1,18 @@
 import { type Asking, isTimeUp } from "#lib/kernel/linear-model.ts";
 import { leaf, randomBranch } from "./branch.ts";
 import { fits, type Opening } from "./openings.ts";
-import { copiedSet, type Filled, putInto, putOnNew, type Refitting, roomsOf, type SheetSet, takeFrom } from "./sheet-set.ts";
+import { copiedSet, type Filled, putInto, putOnNew, type Refitting, roomsOf, type SheetSet, squareRoom, takeFrom } from "./sheet-set.ts";
 import type { Shape } from "../filling/piece.ts";
+import type { SheetProblem } from "../sheet-problem.ts";
 
 const PAUSE_EVERY = 100;
 const MOST_TRIES = 20;
 const TAKEN_OUT = 5;
 // How much worse a set may be to be gone on with, as a share of an average part, at first and in the end.
-const WARM = 0.06;
-const COLD = 0.02;
+const WARM = 0.1;
+const COLD = 0.01;
+// What a square room of a size is worth as against a part of that size that found its place.
+const ROOM_WORTH = 0.8;
 
 /**
  * Some parts out, all that are left fitted in again wherever they fit tightest: on sheets that cost no more than the goal,
@@ -19,19 +22,26 @@ const COLD = 0.02;
 export function* refit(task: Refitting, from: SheetSet, rounds: number, seen: (sheet: Filled) => void): Asking<SheetSet> {
   const { problem, random } = task;
   const average = problem.demand.reduce((sum, count, type) => sum + count * (problem.areas[type] ?? 0), 0) / Math.max(1, problem.demand.reduce((sum, count) => sum + count, 0));
-  let [now, best] = [from, from];
+  let [now, best, burden] = [from, from, burdenOf(problem, from)];
   for (let round = 0; round < rounds && best.leftArea > 0; round += 1) {
     if (round % PAUSE_EVERY === 0 && (yield* isTimeUp())) break;
-    const most = now.leftArea - average * WARM * (COLD / WARM) ** (round / rounds) * Math.log(1 - random());
+    const warmth = average * WARM * (COLD / WARM) ** (round / rounds);
+    const worse = -warmth * Math.log(1 - random());
     const next = copiedSet(now);
     takeOut(task, next);
-    if (!putBack(task, next, most)) continue;
+    if (!putBack(task, next, now.leftArea + worse + average * WARM)) continue;
+    const its = burdenOf(problem, next);
+    if (its > burden + worse && next.leftArea > 0) continue;
     for (const sheet of next.sheets) if (!now.sheets.includes(sheet)) seen(sheet);
-    now = next;
+    [now, burden] = [next, its];
     if (now.leftArea < best.leftArea) best = now;
   }
   return best;
 }
+
+/** The area left, less for rests that lie together: the largest square room of every sheet. */
+const burdenOf = (problem: SheetProblem, set: SheetSet): number =>
+  set.sheets.reduce((sum, sheet) => sum - ROOM_WORTH * sheet.copies * squareRoom(problem, sheet), set.leftArea);
 
 function takeOut({ problem, random }: Refitting, set: SheetSet): void {
   const wanted = 1 + Math.floor(-Math.log(1 - random()) * TAKEN_OUT);

@@ -5,7 +5,7 @@ import { type Branch, copied, parts, without } from "./branch.ts";
 import { fill, type Opening, openings } from "./openings.ts";
 
 /** `copies` sheets of one stock cut the same way; `used` is the area of the parts on one. Never changed: a change makes a new one. */
-export type Filled = { readonly stock: number; readonly copies: number; readonly root: Branch; readonly used: number; rooms: readonly Opening[] | null };
+export type Filled = { readonly stock: number; readonly copies: number; readonly root: Branch; readonly used: number; rooms: readonly Opening[] | null; square: number | null };
 
 /** Sheets, what they cost, and how many of each type are on none. */
 export type SheetSet = { readonly sheets: Filled[]; readonly left: Int32Array; cost: number; leftArea: number };
@@ -24,17 +24,21 @@ export const roomsOf = (problem: SheetProblem, sheet: Filled): readonly Opening[
   return (sheet.rooms ??= openings(sheet.root, w, h, problem.mostStages));
 };
 
+/** The area of the largest square for which there is room. */
+export const squareRoom = (problem: SheetProblem, sheet: Filled): number =>
+  (sheet.square ??= roomsOf(problem, sheet).reduce((most, { w, h }) => Math.max(most, Math.min(w, h) ** 2), 0));
+
 /** One part from each of the copies into the opening. */
 export function putInto(problem: SheetProblem, set: SheetSet, index: number, opening: Opening, shape: Shape): void {
   const sheet = set.sheets[index];
   if (!sheet) return;
   const { root, at, way } = copiedAlong(sheet.root, opening);
-  set.sheets[index] = { ...sheet, root: fill(root, { ...opening, at, way }, shape), used: sheet.used + shape.w * shape.h, rooms: null };
+  set.sheets[index] = { ...sheet, root: fill(root, { ...opening, at, way }, shape), used: sheet.used + shape.w * shape.h, rooms: null, square: null };
   count(problem, set, shape.type, -sheet.copies);
 }
 
 export function putOnNew(problem: SheetProblem, set: SheetSet, stock: number, copies: number, root: Branch, type: number): void {
-  set.sheets.push({ stock, copies, root, used: root.w * root.h, rooms: null });
+  set.sheets.push({ stock, copies, root, used: root.w * root.h, rooms: null, square: null });
   set.cost += copies * (problem.stock[stock]?.cost ?? 0);
   count(problem, set, type, -copies);
 }
@@ -48,7 +52,7 @@ export function takeFrom(problem: SheetProblem, set: SheetSet, index: number, pi
   const goneParts = parts(gone);
   for (const { shape } of goneParts) if (shape) count(problem, set, shape.type, sheet.copies);
   const kept = without(root, gone);
-  if (kept) set.sheets[index] = { ...sheet, root: kept, used: sheet.used - goneParts.reduce((sum, part) => sum + part.w * part.h, 0), rooms: null };
+  if (kept) set.sheets[index] = { ...sheet, root: kept, used: sheet.used - goneParts.reduce((sum, part) => sum + part.w * part.h, 0), rooms: null, square: null };
   else {
     set.sheets.splice(index, 1);
     set.cost -= sheet.copies * (problem.stock[sheet.stock]?.cost ?? 0);
