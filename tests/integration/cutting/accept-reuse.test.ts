@@ -3,6 +3,7 @@ import { addColumns } from "#lib/server/columns/change-columns.ts";
 import { getColumn } from "#lib/server/columns/get-column.ts";
 import { acceptReuse } from "#lib/server/cutting/reuse/accept-reuse.ts";
 import { getReuseOrder, planReuseOf } from "#lib/server/cutting/reuse/plan-reuse.ts";
+import { getCuttingOrder } from "#lib/server/cutting/plan-cutting.ts";
 import { withdrawReserved } from "#lib/server/cutting/reuse/withdraw-reserved.ts";
 import { cutDownPanel, makePanels, recordPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
 import { assignSet } from "#lib/server/gear/panels/form-sets.ts";
@@ -147,6 +148,17 @@ describe("a line of it", () => {
     expect(child.parent).toEqual({ itemId: larger.itemId, name: larger.name });
     expect((await site.lines())[0]?.item_id).toBe(panel?.itemId);
     expect(refusal(await cutReserved(company.leadingHand, { projectId: site.projectId, reservationId: line?.id ?? "", happenedAt: NOON }))).toBe("panel-cut-already");
+  });
+
+  it("that uses a panel again leaves its face out of the cutting plan", async () => {
+    const site = await twoStorey(["A", "B"]);
+    const { itemId } = await aPanel(company.owner, site.projectId, { widthMm: 650, heightMm: 3400 });
+    valueOf(await site.accept([{ columnId: site.lower, face: "A", source: { kind: "panel", itemId } }]));
+    const { groups } = valueOf(await getCuttingOrder(company.office, { projectId: site.projectId }));
+    // Two columns of one size: of the first B, C and D are new, of the second all four; seven panels of two pieces each.
+    expect(groups.map(({ faces, sets }) => ({ faces, sets }))).toEqual([{ faces: null, sets: 1 }, { faces: "BCD", sets: 1 }]);
+    expect(groups.flatMap(({ cutting, sets }) => cutting.filter(({ part }) => part === "ply").map(({ count: pieces }) => pieces * sets)).reduce((sum, pieces) => sum + pieces, 0)).toBe(14);
+    expect(groups.flatMap(({ cutting }) => cutting.filter(({ part }) => part === "fillet").map(({ count: strips }) => strips))).toEqual([4, 3]);
   });
 
   it("that asks for new panels gets them as they are made, and the column its cut", async () => {
