@@ -49,9 +49,9 @@ export async function reuseTask(scope: ProjectScope, whole: boolean) {
   const spoken = new Set([...kept.flatMap(({ itemId }) => itemId ?? []), ...elsewhere.map(({ itemId }) => itemId)]);
   const panels = [...free.filter(({ id }) => !spoken.has(id)), ...yieldsOf(kept, free, known)];
   const order: ReuseOrder = { panels, demands, newPerM2: pricePerM2(rule.sheets), recutEach: rule.recutEach, newPanelUses: rule.panelUses, carry: [{ from: SITE, to: YARD, each: rule.carryEach }] };
-  const names: Record<string, { name: string; place: string | null }> = Object.fromEntries([
-    ...rows.map(({ itemId, name, place }) => [itemId, { name, place }] as const),
-    ...kept.map(({ columnId, face, gridRef, level }) => [faceKey(columnId, face), { name: `Off ${gridRef}, face ${face}`, place: level }] as const),
+  const names: Record<string, { name: string; place: string | null; isPanel: boolean }> = Object.fromEntries([
+    ...rows.map(({ itemId, name, place }) => [itemId, { name, place, isPanel: true }] as const),
+    ...kept.map(({ columnId, face, gridRef, level }) => [faceKey(columnId, face), { name: `Off ${gridRef}, face ${face}`, place: level, isPanel: false }] as const),
   ]);
   return {
     project: projectHead(project), order, wanted, names, by: days.kind, source: rule.source, open: open.length, planned: coming.length, whole, accepted, kept: new Set(kept.map(({ columnId }) => columnId)),

@@ -24,13 +24,13 @@ export default async function ReusePage({ params, searchParams }: Props) {
   const whole = asWhole === "1";
   const asked = await getReuseOrder(await currentCaller(), { projectId, whole });
   if (!asked.ok) return <Refused failure={asked.failure} />;
-  const { project, order, by, source, open, planned, leftOut, accepted, fallen } = asked.value;
+  const { project, order, by, source, open, planned, leftOut, accepted, fallen, names } = asked.value;
   return (
     <Page
       title="Panels to use again" subtitle={project.name} actions={<PrintButton />}
       facts={[
         { label: "Columns to come", value: planned < open ? `the next ${planned} of ${open}` : planned },
-        { label: "Panels at hand", value: order.panels.length },
+        { label: "Panels not spoken for", value: order.panels.filter(({ id }) => names[id]?.isPanel).length },
         { label: "Pours of a face, costs", value: <Link href={paths.setUpPart(projectId, "stock")}>Set-up, Stock</Link> },
       ]}
     >
