@@ -6,12 +6,14 @@ import { brokenRule, type Failure } from "#lib/kernel/result.ts";
 import { daysBetween, toDay } from "#lib/kernel/days.ts";
 import { Button } from "#app/_ui/control/button.tsx";
 import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
+import { Link } from "#app/_ui/control/link.tsx";
 import { DayText } from "#app/_ui/value/day-text.tsx";
+import { paths } from "#app/paths.ts";
 import { setReturnTaskAction } from "../actions.ts";
 import { TASK_WORDS } from "./task-words.ts";
 
 export type ShownTask = {
-  readonly id: string; readonly kind: "call" | "load" | "collect"; readonly on: string; readonly collectOn: string; readonly supplier: string;
+  readonly id: string; readonly kind: "call" | "load" | "collect"; readonly on: string; readonly collectOn: string; readonly supplierId: string; readonly supplier: string;
   readonly state: "open" | "done" | "withdrawn"; readonly lines: readonly { readonly itemId: string; readonly item: string; readonly quantity: number }[];
 };
 export type ReturnTasksProps = { readonly projectId: string; readonly tasks: readonly ShownTask[]; readonly today: string; readonly canWithdraw: boolean };
@@ -41,7 +43,8 @@ export function ReturnTasks({ projectId, tasks, today, canWithdraw }: ReturnTask
                 <p className="font-semibold">{TASK_WORDS[task.kind]} · <DayText day={task.on} />{late === 0 && task.on === today && task.state === "open" ? " · today" : ""}{task.state === "done" ? " · done" : ""}</p>
                 <p className="text-sm text-ink-soft">{task.supplier}{task.kind === "collect" ? "" : <>, for <DayText day={task.collectOn} /></>}: {task.lines.map(({ item, quantity }) => `${quantity} × ${item}`).join(", ")}</p>
               </div>
-              <div className="no-print flex flex-wrap gap-2">
+              <div className="no-print flex flex-wrap items-center gap-2">
+                {canWithdraw && task.kind === "call" && task.state === "open" ? <Link href={paths.hirePart(projectId, "dockets/new", { kind: "off-hire", supplier: task.supplierId })} className="min-h-hand content-center">Enter the call</Link> : null}
                 {task.state === "open"
                   ? <Button kind="primary" size="glove" isPending={pending === task.id} onPress={() => void set(task.id, "done")}>Done</Button>
                   : <Button size="glove" isPending={pending === task.id} onPress={() => void set(task.id, "open")}>Not done after all</Button>}
