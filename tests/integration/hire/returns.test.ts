@@ -142,5 +142,5 @@ describe("a newer plan", () => {
     }
     expect([...after.values()].some(({ id, sequence }) => before.has(id) && sequence === 0)).toBe(true);
     expect([...after.values()].some(({ sequence }) => sequence === 1)).toBe(true);
-  }, 60_000);
+  }, 120_000);
 });

@@ -16,6 +16,8 @@ import { refusal, valueOf } from "#tests/support/builders/value-of.ts";
 import { ownDatabase } from "#tests/support/own-database.ts";
 
 ownDatabase();
+/** A plan is worked out to its proof; on a busy machine that takes its time. */
+const PATIENCE = 120_000;
 const [WEDGES, MORE_WEDGES, PROPS] = [300, 200, 60];
 let company: Company;
 let project: Project;
@@ -34,7 +36,7 @@ beforeAll(async () => {
   valueOf(await addTerms(company.owner, { projectId, supplierId: lock.supplierId, validFrom: "2026-02-01", currency: "AUD", rule: RULE, rates: [rateOf(lock.itemId), { ...rateOf(propId), perDay: 9000 }] }));
   await aDelivery(company.owner, lock, "L1", inDays(-5), MORE_WEDGES);
   valueOf(await countDocket(company.owner, { ...paper(lock, "L2", inDays(-5)), kind: "delivery", bySupplier: true, lines: [{ itemId: propId, quantity: PROPS }] }));
-}, 60_000);
+}, PATIENCE);
 
 const row = (part: object = {}) => ({ itemId: propId, count: 4, levelId: null, sideOverMm: null, sideUpToMm: null, heightOverMm: null, heightUpToMm: null, ...part });
 const save = async (rows: ReturnType<typeof row>[]) => changeColumnGear(company.office, {
@@ -53,7 +55,7 @@ describe("gear of the columns beside their clamps", () => {
   it("keeps an item out of the plan until somebody says what columns need of it", async () => {
     await aReturnPlan(company, weir, lock);
     expect((await page()).plan?.leftOut).toMatchObject([{ supplier: "Lock Gear", item: "Prop, long", hired: PROPS, why: "no-need" }]);
-  });
+  }, PATIENCE);
 
   // Six columns of 350 x 500 mm, four props each, all standing together: 24; with the float of 5 % 25.2, so 26. The row for sides over 500 takes none of them.
   it("is counted by its rows from then on, with the float", async () => {
@@ -64,7 +66,7 @@ describe("gear of the columns beside their clamps", () => {
     expect(plan?.leftOut).toEqual([]);
     expect(plan?.pinned.find(({ itemId }) => itemId === propId)).toMatchObject({ needed: 26, spare: PROPS - 26 });
     expect(Math.max(...(plan?.need.find(({ itemId }) => itemId === propId)?.needed ?? []))).toBe(26);
-  });
+  }, PATIENCE);
 });
 
 describe("a plan for several suppliers", () => {
@@ -91,7 +93,7 @@ describe("a plan for several suppliers", () => {
     valueOf(await acceptReturns(company.owner, { projectId, planId, lines: await linesOf(company.owner, weir) }));
     expect((await open()).filter(({ supplier }) => supplier === "Lock Gear")).toEqual(before);
     expect(await pieces("Weir Gear")).toBe(WEDGES);
-  });
+  }, PATIENCE);
 
   it("is refused without a supplier, and with one nobody knows", async () => {
     const { projectId } = project;
@@ -106,7 +108,7 @@ describe("a plan for several suppliers", () => {
     valueOf(await recordSiteEvents(company.leadingHand, { projectId, events: [aTick(columnIds[0] ?? "", "stood", { at: new Date(Date.now() - 60_000).toISOString() })] }));
     expect((await page()).plan?.isStale).toBe(true);
     expect(refusal(await acceptReturns(company.owner, { projectId, planId, lines }))).toBe("return-plan-outdated");
-  });
+  }, PATIENCE);
 
   // A delivery brings 10 more: what is on hire is not what the plan was made from.
   it("no longer holds once a delivery has come", async () => {
@@ -114,5 +116,5 @@ describe("a plan for several suppliers", () => {
     expect((await page()).plan?.isStale).toBe(false);
     await aDelivery(company.owner, weir, "D9", inDays(0), 10);
     expect((await page()).plan?.isStale).toBe(true);
-  });
+  }, PATIENCE);
 });

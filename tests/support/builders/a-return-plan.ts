@@ -29,7 +29,7 @@ export async function aHireToReturn(by: Caller, project: Project, name: string, 
 export async function aReturnPlan(company: { readonly companyId: string; readonly owner: Caller }, hire: Hire, ...others: readonly Hire[]): Promise<string> {
   const { projectId } = hire;
   const { planId } = valueOf(await orderReturnPlan(company.owner, { projectId, settings: settingsFor(hire, ...others) }));
-  await computePlan({ companyId: company.companyId, projectId, planId }, 20_000);
+  await computePlan({ companyId: company.companyId, projectId, planId }, 60_000);
   return planId;
 }
 
