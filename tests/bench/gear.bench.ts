@@ -84,7 +84,7 @@ async function sheetRows(timed: Run): Promise<Row[]> {
   for (const [, known] of knownValues("cut2d").filter(([, { kind }]) => kind !== "knap")) {
     for (const mayTurn of known.kind === "bpp" ? [true, false] : [true]) {
       const order = sheetInstance(known.file, mayTurn);
-      const { value } = await timed(cutSheets(order), 10_000);
+      const { value } = await timed(cutSheets(order), known.kind === "ply" ? 60_000 : 10_000);
       const cost = value.ok && checkSheetPlan(order, value.value).length === 0 ? value.value.cost : Infinity;
       if (known.kind === "bpp") { bpp.got += cost; bpp.known += (mayTurn ? known.rotation : known.noRotation).ub; }
       else over[known.kind]?.push(cost / (known.kind === "ply" ? known.optimum : known.freeGuillotineRotation.ub) - 1);
@@ -92,7 +92,7 @@ async function sheetRows(timed: Run): Promise<Row[]> {
   }
   const means = Object.entries(over).map(([kind, gaps]) => ({ kind, mean: gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length }));
   return [
-    ...means.map(({ kind, mean }) => ({ what: `sheets (${kind}), mean over best known`, measured: `${(100 * mean).toFixed(2)} %`, budget: "<= 1 %", ok: mean <= 0.01 })),
+    ...means.map(({ kind, mean }) => ({ what: `sheets (${kind}), mean over best known${kind === "ply" ? ", 60 s each" : ""}`, measured: `${(100 * mean).toFixed(2)} %`, budget: "<= 1 %", ok: mean <= 0.01 })),
     { what: "sheets (bpp, turned and not), total", measured: `${bpp.got} against ${bpp.known}`, budget: "<= 3 % over", ok: bpp.got <= 1.03 * bpp.known },
   ];
 }
