@@ -10,6 +10,7 @@ const HELD_BACK = new Set([modelStatus.timeLimit, modelStatus.solutionLimit, mod
 const model = highs.createModel();
 model.options.set({ output_flag: false, random_seed: 1 });
 const WHOLE_DEFAULTS = { mip_rel_gap: 0, mip_abs_gap: 1e-6, mip_max_nodes: 2147483647, mip_detect_symmetry: true, mip_heuristic_effort: 0.05 };
+// With a good solution in hand: little search for better ones, and none for symmetry.
 const FOR_PROOF = { mip_detect_symmetry: false, mip_heuristic_effort: 0.01 };
 
 function asInput(model) {
