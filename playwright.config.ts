@@ -4,8 +4,15 @@ import { chromiumFlags, findChromium } from "./tests/support/chromium.ts";
 // The set-up names the browser and the address before any journey starts; each worker reads this file again.
 const executablePath = process.env["E2E_URL"] ? process.env["CHROMIUM_PATH"] : findChromium();
 
+const PLANNING = /(cutting|orders)\.spec\.ts$/;
+
 export default defineConfig({
   testDir: "tests/e2e",
+  // One site for all: these plan for columns that are still to be cut, the others cut them.
+  projects: [
+    { name: "planning", testMatch: PLANNING },
+    { name: "journeys", testIgnore: PLANNING, dependencies: ["planning"] },
+  ],
   globalSetup: "./tests/support/browser-setup.ts",
   forbidOnly: true,
   retries: 0,
