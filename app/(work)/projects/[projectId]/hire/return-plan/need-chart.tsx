@@ -20,7 +20,7 @@ export function NeedChart({ item, from, needed, onHire, owned }: NeedChartProps)
   const every = Math.max(1, Math.ceil(mondays.length / 9));
   const peak = needed.indexOf(Math.max(...needed));
   return (
-    <div className="overflow-x-auto">
+    <div className="overflow-x-auto" tabIndex={0} role="group" aria-label={`${item}, day by day`}>
       <Drawing
         title={`${item}: needed and on hire`} width={WIDTH} height={HEIGHT}
         description={`From ${dayWords(from)} over ${days} days. Most needed: ${needed[peak] ?? 0} on ${dayWords(addDays(toDay(from), Math.max(0, peak)))}. On hire at the start: ${onHire[0] ?? 0}${owned > 0 ? `, own stock: ${owned}` : ""}.`}
