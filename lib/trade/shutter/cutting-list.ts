@@ -11,19 +11,34 @@ const ORDER: readonly CuttingPart[] = ["ply", "backing", "fillet", "base-cleat",
 /** Sizes are cut to a tenth of a millimetre at best; finer differences are the same piece. */
 const tenth = (value: number): Millimetres => mm(Math.round(value * 10) / 10);
 
-type Line = { -readonly [Key in keyof CuttingLine]: CuttingLine[Key] };
+type Line = { readonly part: CuttingPart; readonly material: string; readonly length: Millimetres; readonly width: Millimetres; readonly thickness: Millimetres; readonly on: number[] };
 
-function addPieces(lines: Line[], part: CuttingPart, material: string, count: number, length: number, width: number, thickness: Millimetres, face: FaceName): void {
+function addPieces(lines: Line[], part: CuttingPart, material: string, count: number, length: number, width: number, thickness: Millimetres, face: number): void {
   const long = tenth(length);
   const wide = tenth(width);
   for (const line of lines) {
     if (line.part !== part || line.length !== long || line.width !== wide || line.thickness !== thickness) continue;
-    line.count += count;
-    line.countOn = { ...line.countOn, [face]: (line.countOn[face] ?? 0) + count };
-    if (!line.faces.includes(face)) line.faces = [...line.faces, face];
+    line.on[face] = (line.on[face] ?? 0) + count;
     return;
   }
-  lines.push({ part, material, count, length: long, width: wide, thickness, faces: [face], countOn: { [face]: count } });
+  const on = [0, 0, 0, 0];
+  on[face] = count;
+  lines.push({ part, material, length: long, width: wide, thickness, on });
+}
+
+function toCuttingLine({ part, material, length, width, thickness, on }: Line): CuttingLine {
+  const faces: FaceName[] = [];
+  const countOn: Partial<Record<FaceName, number>> = {};
+  let count = 0;
+  for (let face = 0; face < FACES.length; face += 1) {
+    const name = FACES[face];
+    const pieces = on[face] ?? 0;
+    if (name === undefined || pieces === 0) continue;
+    faces.push(name);
+    countOn[name] = pieces;
+    count += pieces;
+  }
+  return { part, material, count, length, width, thickness, faces, countOn };
 }
 
 const filletName = (leg: Millimetres): string => `Fillet ${leg} × ${leg} mm`;
@@ -39,14 +54,15 @@ export function cuttingList(layouts: readonly PanelLayout[], rule: ShutterRule, 
   const { ply, backing } = rule;
   const lines: Line[] = [];
   for (const { panel, cleatRows, cleatLength } of layouts) {
-    for (const piece of panel.pieces) addPieces(lines, "ply", ply.label, 1, piece.height, piece.width, ply.thickness, panel.face);
-    addPieces(lines, "backing", backing.label, panel.timberCount, formHeight, backing.width, backing.depth, panel.face);
+    const face = FACES.indexOf(panel.face);
+    for (const piece of panel.pieces) addPieces(lines, "ply", ply.label, 1, piece.height, piece.width, ply.thickness, face);
+    addPieces(lines, "backing", backing.label, panel.timberCount, formHeight, backing.width, backing.depth, face);
     for (const { role } of cleatRows)
-      addPieces(lines, role === "base" ? "base-cleat" : "joint-cleat", backing.label, panel.timberCount - 1, cleatLength, backing.width, backing.depth, panel.face);
+      addPieces(lines, role === "base" ? "base-cleat" : "joint-cleat", backing.label, panel.timberCount - 1, cleatLength, backing.width, backing.depth, face);
   }
   const leg = filletLeg(rule);
-  if (leg !== null) lines.push({ part: "fillet", material: filletName(leg), count: 4, length: tenth(formHeight), width: leg, thickness: leg, faces: FACES, countOn: { A: 1, B: 1, C: 1, D: 1 } });
-  return lines.sort((a, b) => ORDER.indexOf(a.part) - ORDER.indexOf(b.part) || b.length - a.length || b.width - a.width);
+  if (leg !== null) lines.push({ part: "fillet", material: filletName(leg), length: tenth(formHeight), width: leg, thickness: leg, on: [1, 1, 1, 1] });
+  return lines.map(toCuttingLine).sort((a, b) => ORDER.indexOf(a.part) - ORDER.indexOf(b.part) || b.length - a.length || b.width - a.width);
 }
 
 /** What is left of a cutting list when only these faces are made: a corner strip for each, the rest as the faces take it. */
