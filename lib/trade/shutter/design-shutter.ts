@@ -24,7 +24,7 @@ import { pairChecks, sizePair } from "./face-strength.ts";
 import type { PairStrength } from "./face-strength.ts";
 import { CAUTIONS, quantities } from "./form-set.ts";
 import type { ClampLayout, FormSet, ShutterInput, ShutterRefusal, ShutterRefusalKind } from "./form-set.ts";
-import { layOutPanel } from "./panels.ts";
+import { layOutPanel, plyRows } from "./panels.ts";
 import { FACES, faultIn, outOfBounds } from "./shutter-rule.ts";
 import type { ClampKind } from "./shutter-rule.ts";
 import { boxWarnings, boxWorking } from "./box-notes.ts";
@@ -160,7 +160,11 @@ function clampsOf(clamped: Clamped, strengths: Strengths): ClampLayout {
 function assemble({ section, input, envelope, timber }: Job, strengths: Strengths, clamped: Clamped): FormSet {
   const { rule, formHeight } = input;
   const { kind, answer } = clamped;
-  const layouts = FACES.map((face) => layOutPanel(section, rule, formHeight, face, (isAcross(face) ? strengths.across : strengths.along).timberCount));
+  const rows = plyRows(formHeight, rule.ply.sheetLength);
+  const layouts = FACES.map((face) => {
+    const pair = isAcross(face) ? "across" : "along";
+    return layOutPanel(section, rule, formHeight, face, strengths[pair].timberCount, rows[pair]);
+  });
   const pourHeight = input.pour.pourHeight ?? formHeight;
   const panels = layouts.map((layout) => layout.panel);
   const bars = clampBarsUp(kind, answer.heights);

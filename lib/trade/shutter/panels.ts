@@ -1,6 +1,6 @@
 import type { Millimetres } from "#lib/kernel/units.ts";
 import { kg, mm } from "#lib/kernel/units.ts";
-import { isAcross, laid, plyInterval, sideOf, timberCentres } from "./face-geometry.ts";
+import { laid, plyInterval, sideOf, timberCentres } from "./face-geometry.ts";
 import type { Interval, Side } from "./face-geometry.ts";
 import type { CleatRole, Panel } from "./form-set.ts";
 import type { FaceName, ShutterRule } from "./shutter-rule.ts";
@@ -46,13 +46,21 @@ function jointsOf(rows: readonly number[]): number[] {
   return joints;
 }
 
-const apart = (a: readonly number[], b: readonly number[]): number =>
-  Math.min(...jointsOf(a).flatMap((one) => jointsOf(b).map((other) => Math.abs(one - other))));
+function apart(a: readonly number[], b: readonly number[]): number {
+  const others = jointsOf(b);
+  let least = Infinity;
+  for (const one of jointsOf(a)) for (const other of others) least = Math.min(least, Math.abs(one - other));
+  return least;
+}
 
-/** Full sheets from the foot on A and C; on B and D turned over, or begun with half a sheet where turning leaves the joints level. */
-export function plyRows(height: Millimetres, sheet: Millimetres, face: FaceName): readonly number[] {
+/** Heights of the ply pieces from the foot: full sheets first on A and C; on B and D turned over, or begun with half a sheet where turning leaves the joints level. */
+export function plyRows(height: Millimetres, sheet: Millimetres): { readonly across: readonly number[]; readonly along: readonly number[] } {
   const plain = fromFullSheets(height, sheet);
-  if (isAcross(face) || plain.length === 1) return plain;
+  return { across: plain, along: plain.length === 1 ? plain : broken(plain, height, sheet) };
+}
+
+/** Rows whose joints stand clear of those of the plain ones. */
+function broken(plain: readonly number[], height: Millimetres, sheet: Millimetres): readonly number[] {
   const turned = [...plain].reverse();
   if (apart(plain, turned) >= SHORTEST_PIECE) return turned;
   const half = Math.round(sheet / 2);
@@ -62,6 +70,7 @@ export function plyRows(height: Millimetres, sheet: Millimetres, face: FaceName)
 
 /** Upright ply joints lie on timbers, each strip as wide as a sheet allows. */
 function plyStrips(ply: Interval, centres: readonly number[], sheetWidth: number): readonly number[] {
+  if (ply.to - ply.from <= sheetWidth) return [ply.to - ply.from];
   const strips: number[] = [];
   let from = ply.from;
   while (ply.to - from > sheetWidth) {
@@ -72,11 +81,10 @@ function plyStrips(ply: Interval, centres: readonly number[], sheetWidth: number
   return [...strips, ply.to - from];
 }
 
-export function layOutPanel(section: Side, rule: ShutterRule, formHeight: Millimetres, face: FaceName, timberCount: number): PanelLayout {
+export function layOutPanel(section: Side, rule: ShutterRule, formHeight: Millimetres, face: FaceName, timberCount: number, rows: readonly number[]): PanelLayout {
   const ply = plyInterval(section, rule, face);
   const centres = timberCentres(ply, rule, timberCount);
   const strips = plyStrips(ply, centres, rule.ply.sheetWidth);
-  const rows = plyRows(formHeight, rule.ply.sheetLength, face);
   const pitch = (centres[1] ?? 0) - (centres[0] ?? 0);
   const cleatLength = pitch - laid(rule.backing).breadth;
   const width = ply.to - ply.from;
@@ -89,7 +97,7 @@ export function layOutPanel(section: Side, rule: ShutterRule, formHeight: Millim
       width: mm(width),
       height: formHeight,
       side: sideOf(section, face),
-      pieces: rows.flatMap((height) => strips.map((strip) => ({ width: mm(strip), height: mm(height) }))),
+      pieces: piecesOf(rows, strips),
       timberCount,
       timberCentres: mm(pitch),
       weight: kg(weight),
@@ -101,6 +109,12 @@ export function layOutPanel(section: Side, rule: ShutterRule, formHeight: Millim
     cleatRows,
     cleatLength,
   };
+}
+
+function piecesOf(rows: readonly number[], strips: readonly number[]): Panel["pieces"] {
+  const pieces: Panel["pieces"][number][] = [];
+  for (const height of rows) for (const strip of strips) pieces.push({ width: mm(strip), height: mm(height) });
+  return pieces;
 }
 
 function cleatRowsOf(rule: ShutterRule, rows: readonly number[]): PanelLayout["cleatRows"] {

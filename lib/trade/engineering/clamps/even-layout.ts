@@ -9,14 +9,15 @@ const LOOSEST = 1.45;
 const TIGHTEST = 0.2;
 const HALVINGS = 10;
 
-export type GapRule = (pressure: number) => number;
+/** By steps of the module, from the foot of the form. */
+export type GapRule = (step: number) => number;
 
 /**
- * Furthest gap above a point by the tabulated coefficients, the pressure at the point taken over the whole gap.
+ * Furthest gap above a step of the module by the tabulated coefficients, the pressure at the step taken over the whole gap.
  *
  * Formula: least of (M / (c_M p))^(1/2), V / (c_V p) + 2 d, (EI / (c_d n p))^(1/3) and R / p, limits per metre of face by `limitsOf`.
- * Parameters: task with capacities [kN.m], [kN], [kN.m2], share [m] and clamp limit [kN/m]; the rule then takes a pressure [kPa], over 0.
- * Result: gap [mm].
+ * Parameters: task with capacities [kN.m], [kN], [kN.m2], share [m] and clamp limit [kN/m]; the rule then takes a step [-], 0 or more.
+ * Result: gap [mm]; no end to it where there is no pressure.
  * Limits: a guess to start from, since a clamp's reaction depends on the whole layout: every layout is judged by `clampDemands`.
  * Example: a clamp that may take 40 kN/m under 50 kPa, timber to spare: 800 mm.
  * Source: coefficients as of `spanCoefficients` (construction lectures and Peurifoy and Oberlender, 2010).
@@ -27,34 +28,43 @@ export function gapRule(task: SpacedTask): GapRule {
   const bending = Math.sqrt(limits.moment / moment);
   const sheared = limits.shear / shear;
   const bent = Math.cbrt(limits.bend / deflection);
-  return (pressure) => 1000 * Math.min(bending / Math.sqrt(pressure), sheared / pressure + 2 * task.backing.depth, bent / Math.cbrt(pressure), limits.reaction / pressure);
+  const gaps: number[] = [];
+  return (step) => {
+    const known = gaps[step];
+    if (known !== undefined) return known;
+    const pressure = pressureAt(task.envelope, mm(step * task.spacing.module));
+    const gap = pressure > 0 ? 1000 * Math.min(bending / Math.sqrt(pressure), sheared / pressure + 2 * task.backing.depth, bent / Math.cbrt(pressure), limits.reaction / pressure) : Infinity;
+    gaps[step] = gap;
+    return gap;
+  };
 }
 
-const onModule = (height: number, module: number): number => Math.floor(height / module + 1e-9) * module;
-const upToModule = (height: number, module: number): number => Math.ceil(height / module - 1e-9) * module;
+const stepsDown = (height: number, module: number): number => Math.floor(height / module + 1e-9);
+const stepsUp = (height: number, module: number): number => Math.ceil(height / module - 1e-9);
 
 /**
- * Goes up the form by the furthest gap the rule allows at `scale`. Pressure never rises with height, so a higher start reaches at
- * least as high: going furthest each time gives the fewest clamps under the rule. Null where a gap would be under the smallest, or more than
- * `most` clamps are needed.
+ * Goes up the form by the furthest gap the rule allows at `scale`, and tells how many clamps that took. Pressure never rises with height, so a
+ * higher start reaches at least as high: going furthest each time gives the fewest clamps under the rule. 0 where a gap would be under the
+ * smallest, or more than `most` clamps are needed.
  */
-function walk(task: SpacedTask, rule: GapRule, scale: number, most: number): number[] | null {
+function walk(task: SpacedTask, rule: GapRule, scale: number, most: number, steps: number[]): number {
   const { module, firstMin, firstMax, topMax, smallestGap, largestGap } = task.spacing;
   const topFrom = Math.max(0, task.formHeight - topMax);
-  const highest = onModule(task.formHeight, module);
-  const lowest = upToModule(firstMin, module);
-  if (lowest > firstMax) return null;
-  const first = Math.min(onModule(firstMax, module), Math.max(lowest, onModule(0.5 * scale * rule(pressureAt(task.envelope, mm(0))), module)));
-  const heights = [first];
-  for (let at = first; at < topFrom || heights.length < 2; ) {
-    const pressure = pressureAt(task.envelope, mm(at));
-    const reach = onModule(at + (pressure > 0 ? Math.min(largestGap, scale * rule(pressure)) : largestGap), module);
-    const lowestNext = upToModule(at + smallestGap, module);
-    if (heights.length === most || reach < lowestNext || lowestNext > highest) return null;
-    at = reach >= topFrom ? Math.min(highest, Math.max(lowestNext, upToModule(topFrom, module))) : reach;
-    heights.push(at);
+  const highest = stepsDown(task.formHeight, module);
+  const lowest = stepsUp(firstMin, module);
+  if (lowest * module > firstMax) return 0;
+  let at = Math.min(stepsDown(firstMax, module), Math.max(lowest, stepsDown(0.5 * scale * rule(0), module)));
+  steps[0] = at;
+  let count = 1;
+  while (at * module < topFrom || count < 2) {
+    const reach = stepsDown(at * module + Math.min(largestGap, scale * rule(at)), module);
+    const next = stepsUp(at * module + smallestGap, module);
+    if (count === most || reach < next || next > highest) return 0;
+    at = reach * module >= topFrom ? Math.min(highest, Math.max(next, stepsUp(topFrom, module))) : reach;
+    steps[count] = at;
+    count += 1;
   }
-  return heights;
+  return count;
 }
 
 /**
@@ -70,14 +80,15 @@ function walk(task: SpacedTask, rule: GapRule, scale: number, most: number): num
 export function evenLayout(task: SpacedTask, rule: GapRule, count: number): readonly number[] | null {
   let loose = LOOSEST;
   let tight = TIGHTEST;
-  let best: number[] | null = null;
+  const steps: number[] = [];
+  let found: number[] | null = null;
   for (let halving = 0; halving < HALVINGS; halving += 1) {
     const middle = (loose + tight) / 2;
-    const heights = walk(task, rule, middle, count);
-    if (heights !== null) {
-      best = heights;
+    const used = walk(task, rule, middle, count, steps);
+    if (used > 0) {
+      found = steps.slice(0, used);
       loose = middle;
     } else tight = middle;
   }
-  return best;
+  return found === null ? null : found.map((step) => step * task.spacing.module);
 }
