@@ -7,6 +7,7 @@ test("the leading hand plans the cuts of a level on the phone and asks for fewer
   await hand.goto(`${project}/gear/cutting`);
   await expect(hand.getByRole("heading", { name: "Cutting plan", level: 1 })).toBeVisible();
   await hand.getByRole("link", { name: /^Level 1/ }).click();
+  await expect(hand.getByRole("main").getByText(/: Level 1$/)).toBeVisible({ timeout: 30_000 });
   // That level is cut already, so nothing is asked for until somebody says how many.
   const askFor = async (sets: string) => {
     for (const field of await hand.getByRole("textbox", { name: /^Sets of/ }).all()) await field.fill(sets);

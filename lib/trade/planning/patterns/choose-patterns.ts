@@ -35,7 +35,6 @@ export function* choosePatterns<P extends Pattern>(search: Search<P>, mostDetour
   const relaxed = yield* generatePatterns(search.problem, search.pool, whole);
   if (!relaxed) return;
   raiseBound(search, relaxed.bound);
-  yield* wholeNumbers(search);
   for (let detours = 0; detours <= mostDetours && !isClosed(search) && !(yield* isTimeUp()); detours += 1) {
     yield* dive(search, whole, [], detours);
     if (detours === 0 && !isClosed(search)) addNearlyPaying(search.problem, search.pool, whole, relaxed.prices, NEARLY);

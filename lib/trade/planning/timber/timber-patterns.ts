@@ -1,5 +1,6 @@
 import type { CuttingProblem, Offer, Pattern, Prices, Residue } from "../patterns/cutting-problem.ts";
 import { firstFit } from "./first-fit.ts";
+import { tightFit } from "./tight-fit.ts";
 import { type Filling, fillings, roughFillings } from "../patterns/knapsack.ts";
 import type { TimberProblem } from "./timber-problem.ts";
 
@@ -14,8 +15,13 @@ export function timberCutting(problem: TimberProblem): CuttingProblem<Pattern> {
       (residue, prices) => ({ patterns: betterPatterns(problem, residue, prices, roughFillings), ratio: Infinity }),
       (residue, prices): Offer<Pattern> => ({ patterns: betterPatterns(problem, residue, prices, fillings), ratio: 1 }),
     ],
-    firstFit: (residue) => firstFit(problem, residue),
+    firstFit: (residue) => cheaper(problem, firstFit(problem, residue), tightFit(problem, residue)),
   };
+}
+
+function cheaper(problem: TimberProblem, one: Pattern[] | null, other: Pattern[] | null): Pattern[] | null {
+  const costOf = (patterns: Pattern[] | null) => patterns?.reduce((sum, { stock }) => sum + (problem.stock[stock]?.cost ?? 0), 0) ?? Infinity;
+  return costOf(other) < costOf(one) ? other : one;
 }
 
 /** Each stock length filled with one length alone. */
