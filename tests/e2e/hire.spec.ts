@@ -69,6 +69,8 @@ test("returns are planned, accepted, stand on Today and in the calendar", async 
   // Other journeys tick columns and count returns meanwhile; a plan they overtake is refused, and made anew.
   await expect(async () => {
     await office.reload();
+    await office.getByRole("textbox", { name: "Prop 2.1 to 3.6 m (kg)" }).fill("14");
+    await office.getByRole("textbox", { name: "Wedge (kg)" }).fill("1");
     await office.getByRole("button", { name: /^Plan (the returns|again)$/ }).click();
     const accept = office.getByRole("button", { name: /^Accept all returns/ });
     await expect(accept).toBeVisible({ timeout: 60_000 });

@@ -5,7 +5,7 @@ import { ok } from "#lib/kernel/result.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { outlook } from "./basis/outlook.ts";
 import type { PlanInput } from "./basis/plan-input.ts";
-import { readSite, type Standing } from "./basis/site-now.ts";
+import { pieceKg, readSite, type Standing } from "./basis/site-now.ts";
 import { stillHolds } from "./basis/still-holds.ts";
 import { findOwnFeed } from "./feed-store.ts";
 import { planLines } from "./plan-lines.ts";
@@ -28,7 +28,7 @@ export const getReturnPlan = projectUseCase("returns.getReturnPlan", "hire.read"
     project, today, settings, hasSuppliers: suppliers.length > 0, feedSince: feed?.createdAt.toISOString() ?? null,
     yards: withGear.map(({ supplierId, supplier, hired, terms }) => ({ supplierId, supplier, pieces: hired.reduce((sum, { quantity }) => sum + quantity, 0), hasTerms: terms !== null })),
     columns: { unknown: holders.unknown, endless: holders.endless, stripDays: holders.stripDays },
-    items: items.filter(({ id }) => withGear.some(({ hired }) => hired.some(({ itemId }) => itemId === id))).map(({ id, name }) => ({ id, name, kg: settings.unitKg[id] ?? holders.kgOf.get(id) ?? 1 })),
+    items: items.filter(({ id }) => withGear.some(({ hired }) => hired.some(({ itemId }) => itemId === id))).map(({ id, name }) => ({ id, name, kg: pieceKg(site, settings, id) })),
     failure: view && !view.ok ? view.failure : null,
     plan: kept && { ...shown(kept), isStale: view?.ok ? !stillHolds(kept.input, view.value) : kept.status === "ready" },
     tasks: await listTasks(scope),

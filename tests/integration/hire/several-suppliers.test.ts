@@ -53,7 +53,7 @@ describe("gear of the columns beside their clamps", () => {
   });
 
   it("keeps an item out of the plan until somebody says what columns need of it", async () => {
-    await aReturnPlan(company, weir, lock);
+    await aReturnPlan(company, weir, { ...lock, moreItems: [propId] });
     expect((await page()).plan?.leftOut).toMatchObject([{ supplier: "Lock Gear", item: "Prop, long", hired: PROPS, why: "no-need" }]);
   }, PATIENCE);
 
@@ -61,7 +61,7 @@ describe("gear of the columns beside their clamps", () => {
   it("is counted by its rows from then on, with the float", async () => {
     valueOf(await save([row({ sideUpToMm: 500 }), row({ sideOverMm: 500, count: 9 })]));
     expect((await page()).plan?.isStale).toBe(true);
-    await aReturnPlan(company, weir, lock);
+    await aReturnPlan(company, weir, { ...lock, moreItems: [propId] });
     const { plan } = await page();
     expect(plan?.leftOut).toEqual([]);
     expect(plan?.pinned.find(({ itemId }) => itemId === propId)).toMatchObject({ needed: 26, spare: PROPS - 26 });
@@ -99,11 +99,13 @@ describe("a plan for several suppliers", () => {
     const { projectId } = project;
     expect(refusal(await orderReturnPlan(company.owner, { projectId, settings: settingsFor() }))).toBe("invalid");
     expect(refusal(await orderReturnPlan(company.owner, { projectId, settings: settingsFor({ supplierId: projectId }) }))).toBe("not-found");
+    // Nobody has said what a prop weighs, and a truck is filled by weight.
+    expect(await orderReturnPlan(company.owner, { projectId, settings: settingsFor(weir, lock) })).toMatchObject({ failure: { kind: "invalid", problems: [{ field: `settings.unitKg.${propId}`, message: expect.stringContaining("Prop, long") as string }] } });
   });
 
   it("no longer holds, and is accepted no more, once a tick has changed what is needed", async () => {
     const { projectId, columnIds } = project;
-    const planId = await aReturnPlan(company, weir, lock);
+    const planId = await aReturnPlan(company, weir, { ...lock, moreItems: [propId] });
     const lines = await linesOf(company.owner, weir);
     valueOf(await recordSiteEvents(company.leadingHand, { projectId, events: [aTick(columnIds[0] ?? "", "stood", { at: new Date(Date.now() - 60_000).toISOString() })] }));
     expect((await page()).plan?.isStale).toBe(true);
@@ -112,7 +114,7 @@ describe("a plan for several suppliers", () => {
 
   // A delivery brings 10 more: what is on hire is not what the plan was made from.
   it("no longer holds once a delivery has come", async () => {
-    await aReturnPlan(company, weir, lock);
+    await aReturnPlan(company, weir, { ...lock, moreItems: [propId] });
     expect((await page()).plan?.isStale).toBe(false);
     await aDelivery(company.owner, weir, "D9", inDays(0), 10);
     expect((await page()).plan?.isStale).toBe(true);

@@ -8,9 +8,13 @@ import { aDelivery, aSupplier, RULE, type Hire } from "./a-hire.ts";
 import type { Project } from "./a-project.ts";
 import { valueOf } from "./value-of.ts";
 
-export const settingsFor = (...suppliers: readonly Pick<Hire, "supplierId">[]) => ({
+/** A supplier in a plan; every piece of its items weighs a kilogram. */
+type InPlan = Pick<Hire, "supplierId"> & { readonly itemId?: string; readonly moreItems?: readonly string[] };
+
+export const settingsFor = (...suppliers: readonly InPlan[]) => ({
   suppliers: suppliers.map(({ supplierId }) => ({ supplierId, isIn: true, truckKg: 6000, tripCost: 18_000, leadDays: 3 })),
-  handling: 0, weekdays: [1, 2, 3, 4, 5], floatPercent: 5, cleaningDays: 1, lossPercentMonth: 0, unitKg: {},
+  handling: 0, weekdays: [1, 2, 3, 4, 5], floatPercent: 5, cleaningDays: 1, lossPercentMonth: 0,
+  unitKg: Object.fromEntries(suppliers.flatMap(({ itemId, moreItems = [] }) => [...(itemId ? [itemId] : []), ...moreItems].map((id) => [id, 1] as const))),
 });
 
 /** The site day of today in the zone of the builders' project, some days on. */
@@ -26,7 +30,7 @@ export async function aHireToReturn(by: Caller, project: Project, name: string, 
 }
 
 /** A plan ordered, and computed as the worker does. */
-export async function aReturnPlan(company: { readonly companyId: string; readonly owner: Caller }, hire: Hire, ...others: readonly Hire[]): Promise<string> {
+export async function aReturnPlan(company: { readonly companyId: string; readonly owner: Caller }, hire: Hire, ...others: readonly InPlan[]): Promise<string> {
   const { projectId } = hire;
   const { planId } = valueOf(await orderReturnPlan(company.owner, { projectId, settings: settingsFor(hire, ...others) }));
   await computePlan({ companyId: company.companyId, projectId, planId }, 60_000);

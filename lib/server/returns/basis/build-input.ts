@@ -6,7 +6,7 @@ import { docketsOf, factsOf, termsOf } from "../../hire/hire-book.ts";
 import { type ChargeBasis, hireCharge, lotCharge } from "./charge-tables.ts";
 import { type Outlook, total, type Yard } from "./outlook.ts";
 import type { PlanInput } from "./plan-input.ts";
-import type { SiteNow } from "./site-now.ts";
+import { pieceKg, type SiteNow } from "./site-now.ts";
 
 const HUNDREDTHS = 100;
 const DAYS_A_MONTH = 30;
@@ -37,7 +37,8 @@ export function buildInput(site: SiteNow, { yards, ...view }: Outlook): PlanInpu
   return { ...view, short, order: { dates: dates.length - 1, trucks, items, shared } };
 }
 
-function itemOf({ book, holders }: SiteNow, { settings, dates }: Omit<Outlook, "yards">, yard: Yard, truck: number, itemId: string, demand: readonly number[]): ReturnItem {
+function itemOf(site: SiteNow, { settings, dates }: Omit<Outlook, "yards">, yard: Yard, truck: number, itemId: string, demand: readonly number[]): ReturnItem {
+  const { book } = site;
   const lossPrice = yard.terms.rates.find((rate) => rate.itemId === itemId)?.lossPrice ?? 0;
   const basis: ChargeBasis = {
     versions: termsOf(book, yard.supplierId), standDowns: factsOf(docketsOf(book, yard.supplierId)).standDowns, dates, callOn: yard.callOn, mayCome: yard.mayCome, mayCollect: yard.mayCollect,
@@ -50,7 +51,7 @@ function itemOf({ book, holders }: SiteNow, { settings, dates }: Omit<Outlook, "
     return { id: `${docketId} ${index}`, count: quantity, charge: lotCharge(basis, itemId, { on: docket?.on ?? since, dispatchedOn: docket?.dispatchedOn ?? null }) };
   });
   return {
-    id: itemId, truck, unitKg: settings.unitKg[itemId] ?? holders.kgOf.get(itemId) ?? 1, handlingIn: handling, handlingOut: handling, demand, lots,
+    id: itemId, truck, unitKg: pieceKg(site, settings, itemId) ?? 0, handlingIn: handling, handlingOut: handling, demand, lots,
     hireCharge: hireCharge(basis, itemId, addDays(book.today, yard.truck.leadDays)),
   };
 }

@@ -1,4 +1,5 @@
 import "server-only";
+import type { ReturnSettings } from "#lib/contracts/hire/returns.ts";
 import { onHire, type OnHire } from "#lib/trade/hire/accrual/on-hire.ts";
 import type { HireTerms } from "#lib/trade/hire/terms/hire-terms.ts";
 import { layTerms } from "#lib/trade/hire/terms/terms-in-force.ts";
@@ -24,6 +25,10 @@ export async function readSite(scope: ProjectScope, cleaningDays: number): Promi
     })),
   };
 }
+
+/** As it was set for the plan, else as its clamp kind says; null where nobody has told yet. */
+export const pieceKg = ({ holders }: Pick<SiteNow, "holders">, { unitKg }: Pick<ReturnSettings, "unitKg">, itemId: string): number | null =>
+  unitKg[itemId] ?? holders.kgOf.get(itemId) ?? null;
 
 export const countByItem = (rows: readonly OnHire[]): Map<string, number> =>
   rows.reduce((counts, { itemId, quantity }) => counts.set(itemId, (counts.get(itemId) ?? 0) + quantity), new Map<string, number>());

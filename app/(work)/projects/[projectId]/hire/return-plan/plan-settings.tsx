@@ -12,7 +12,7 @@ import { orderPlanAction } from "./actions.ts";
 export type ShownYard = { readonly supplierId: string; readonly supplier: string; readonly pieces: number; readonly hasTerms: boolean };
 export type PlanSettingsProps = {
   readonly projectId: string; readonly currency: string; readonly settings: ReturnSettings; readonly label: string; readonly yards: readonly ShownYard[];
-  readonly items: readonly { readonly id: string; readonly name: string; readonly kg: number }[];
+  readonly items: readonly { readonly id: string; readonly name: string; readonly kg: number | null }[];
 };
 const DAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 
@@ -46,7 +46,7 @@ export function PlanSettings({ projectId, currency, settings, yards, items, labe
             {items.map(({ id, name, kg }) => (
               <div key={id}>
                 <input type="hidden" name="item" value={id} />
-                <NumberField name={`kg-${id}`} label={name} unit="kg" defaultValue={kg} isRequired places={0} />
+                <NumberField name={`kg-${id}`} label={name} unit="kg" {...(kg === null ? { hint: "Not known yet: trucks are filled by it." } : { defaultValue: kg })} isRequired places={0} />
               </div>
             ))}
           </div>
