@@ -46,7 +46,7 @@ function useActs({ project, me, plumbing, columns, onTaken, onClear }: TickPanel
     setTried(columns);
     setWhen(null);
     const drafts = left.tried.map((column) => ({ ...fact, ...whole, columnId: column.id, about: columnName(column) }));
-    void recording.record(`${columnsWords(columns)}: ${actWords({ ...fact, columnId: "" }, project.units)}`, drafts, left.skipped);
+    void recording.record(`${columnsWords(left.tried.length > 0 ? left.tried : columns)}: ${actWords({ ...fact, columnId: "" }, project.units)}`, drafts, left.skipped);
   };
   return { recording, act, when, setWhen, tried };
 }
