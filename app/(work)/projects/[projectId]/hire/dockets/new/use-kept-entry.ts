@@ -11,19 +11,22 @@ export function useKeptEntry(key: string | null, counts: Counts, photos: readonl
   const isSent = useRef(false);
   const [isKept, setKept] = useState(false);
   const latest = useRef({ counts, photos });
+  const keep = () => {
+    clearTimeout(timer.current);
+    const form = box.current?.querySelector("form");
+    if (!form || key === null || isSent.current) return;
+    const fields = Object.fromEntries([...new FormData(form)].flatMap(([name, value]) => (typeof value === "string" ? [[name, value] as const] : [])));
+    void keepDraft(key, { ...latest.current, fields, keptAt: Date.now() }).then(setKept);
+  };
   const note = () => {
     clearTimeout(timer.current);
-    timer.current = setTimeout(() => {
-      const form = box.current?.querySelector("form");
-      if (!form || key === null || isSent.current) return;
-      const fields = Object.fromEntries([...new FormData(form)].flatMap(([name, value]) => (typeof value === "string" ? [[name, value] as const] : [])));
-      void keepDraft(key, { ...latest.current, fields, keptAt: Date.now() }).then(setKept);
-    }, SETTLED_MS);
+    timer.current = setTimeout(keep, SETTLED_MS);
   };
+  // A count or a photo is kept at once: leaving the field may be the last thing before the page is left.
   useEffect(() => {
     latest.current = { counts, photos };
-    if (Object.keys(counts).length > 0 || photos.length > 0) note();
-  });
+    if (Object.keys(counts).length > 0 || photos.length > 0) keep();
+  }, [key, counts, photos]);
   useEffect(() => () => clearTimeout(timer.current), []);
   const sent = () => {
     isSent.current = true;
