@@ -26,8 +26,8 @@ export function raiseBound(search: Search<Pattern>, bound: number): void {
 }
 
 /**
- * The relaxation first, whose value is a bound where pricing is exact; then whole numbers of the patterns found, and dives
- * with more and more detours, until the cost is at the bound, the ways are exhausted or the time is up.
+ * The relaxation first, whose value is a bound where pricing is exact; then dives with more and more detours,
+ * and after the first of them whole numbers of the patterns found, until the cost is at the bound, the ways are exhausted or the time is up.
  */
 export function* choosePatterns<P extends Pattern>(search: Search<P>, mostDetours = MOST_DETOURS): Asking<void> {
   if (isClosed(search)) return;
