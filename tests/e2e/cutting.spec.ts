@@ -62,8 +62,14 @@ test("the office accepts a reuse plan; stripping a column gives the one above it
   await expect(hand.getByRole("heading", { name: "Coming columns" })).toBeVisible();
   await hand.getByRole("main").getByRole("link", { name: /^[A-E]\/\d/ }).first().click();
   await hand.getByRole("group", { name: "Stages" }).getByRole("button", { name: /^stripped/ }).click();
+  // Poured yesterday at 09:40: before that hour the strip time still runs, and a reason is asked for.
+  await hand.addLocatorHandler(hand.getByRole("button", { name: "Record with this reason" }), async () => {
+    await hand.getByLabel("Reason").fill("The engineer let it go at 20 MPa");
+    await hand.getByRole("button", { name: "Record with this reason" }).click();
+  });
   await hand.getByRole("button", { name: "Record as stripped" }).click();
   await expect(hand.getByRole("region", { name: "Now" })).toContainText("Nothing more to do");
+  await expect(hand.getByRole("region", { name: "History" }).getByRole("button", { name: /^Withdraw : stripped/ })).toBeVisible();
   await hand.goto(above);
   await expect(hand.getByRole("region", { name: "Now" })).toContainText("Next: stood");
 });
