@@ -34,7 +34,7 @@ export function panelsAtHand(rows: readonly PanelRow[], { lifts, days, rule, col
     const faces = row.filmFaces > 1 && life.turnedAt === null ? 2 : 1;
     const usesLeft = Math.max(0, faces * rule.panelUses - life.usesOfFace - before.length);
     const [widthMm, heightMm, thicknessMm] = [Math.floor(row.widthMm), Math.floor(row.heightMm), Math.abs(row.thicknessMm - ply) <= SAME_PLY_MM ? ply : Math.round(row.thicknessMm)];
-    return [{ id: row.itemId, widthMm, heightMm, thicknessMm, readyDay: Math.max(0, ...backDays.map((day) => day ?? 0)), usesLeft, place: row.placeProjectId === null ? YARD : SITE }];
+    return [{ id: row.itemId, widthMm, heightMm, thicknessMm, readyDay: Math.max(0, ...backDays.map((day) => day ?? 0)), usesLeft, place: row.placeProjectId === null ? YARD : SITE, ...(row.setId === null ? {} : { set: row.setId }) }];
   });
 }
 
@@ -65,6 +65,6 @@ export function yieldsOf(lines: readonly Reserved[], free: readonly ReusePanel[]
     const span = lift ? days.spanOf(lift) : null;
     const id = faceKey(line.columnId, line.face);
     if (!span || followed.has(id)) return [];
-    return [{ id, widthMm: line.widthMm, heightMm: line.heightMm, thicknessMm, readyDay: span.backDay, usesLeft: Math.max(0, usesBefore(line, lift?.setId ? 0 : 1)), place: SITE }];
+    return [{ id, widthMm: line.widthMm, heightMm: line.heightMm, thicknessMm, readyDay: span.backDay, usesLeft: Math.max(0, usesBefore(line, lift?.setId ? 0 : 1)), place: SITE, set: line.columnId }];
   });
 }

@@ -79,7 +79,7 @@ function demandsOf(coming: readonly ComingLift[], forms: Awaited<ReturnType<type
       const id = faceKey(lift.id, face);
       const [widthMm, heightMm] = [Math.ceil(width - 1e-6), Math.ceil(height - 1e-6)];
       wanted[id] = { column: lift.gridRef, columnId: lift.id, mark: lift.mark.name, level: lift.fromLevel.name, face, start: span.said, widthMm, heightMm };
-      return { id, widthMm, heightMm, thicknessMm, startDay: span.startDay, backDay: span.backDay, mayTurn: false, place: SITE };
+      return { id, widthMm, heightMm, thicknessMm, startDay: span.startDay, backDay: span.backDay, mayTurn: false, place: SITE, set: lift.id };
     });
   });
   return { all, wanted };

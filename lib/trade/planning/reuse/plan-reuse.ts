@@ -1,18 +1,19 @@
 import { type Asking, askFor } from "#lib/kernel/linear-model.ts";
 import { ok, type Result } from "#lib/kernel/result.ts";
 import { assign } from "./assignment.ts";
-import { followServings } from "./follow-servings.ts";
-import { limitedUsesModel } from "./limited-uses-model.ts";
+import { followServings } from "./limited-uses/follow-servings.ts";
+import { keepTogether } from "./keep-together.ts";
+import { limitedUsesModel } from "./limited-uses/limited-uses-model.ts";
 import { checkReuseOrder, type ReuseOrder, type ReusePlan } from "./reuse-order.ts";
 import { costOfColumns, type ReuseNetwork, reuseNetwork } from "./reuse-network.ts";
 import { reusePlan } from "./reuse-plan.ts";
 import { spreadUses } from "./spread-uses.ts";
-import { useClasses } from "./use-classes.ts";
+import { useClasses } from "./limited-uses/use-classes.ts";
 
 /**
  * Which panel serves which coming column at least cost of new ply, cutting and carrying. Without a limit on uses this is an
  * assignment, solved exactly; its cost bounds the limited case, which is settled by sharing uses among panels alike where
- * that is enough, and by whole numbers otherwise.
+ * that is enough, and by whole numbers otherwise. Where plans cost the same, sets are kept together.
  */
 export function* planReuse(order: ReuseOrder): Asking<Result<ReusePlan>> {
   const checked = checkReuseOrder(order);
@@ -23,9 +24,9 @@ export function* planReuse(order: ReuseOrder): Asking<Result<ReusePlan>> {
   if (!free) throw new Error("A demand has no panel and no new one either");
   const shared = spreadUses(network, free.columnOf);
   const cost = costOfColumns(network, shared);
-  if (cost <= free.cost) return ok(reusePlan(network, shared, cost));
+  if (cost <= free.cost) return ok(reusePlan(network, keepTogether(network, shared), cost));
   const { columnOf, bound } = yield* withinUses(network, shared, free.cost);
-  return ok(reusePlan(network, columnOf, bound));
+  return ok(reusePlan(network, keepTogether(network, columnOf), bound));
 }
 
 type Bounded = { readonly columnOf: readonly number[]; readonly bound: number };

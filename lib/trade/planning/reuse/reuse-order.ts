@@ -1,12 +1,12 @@
 import { invalid, ok, type Problem, type Result } from "#lib/kernel/result.ts";
 
-/** A panel there is, or that comes off a column on `readyDay`. `usesLeft` null: no limit known. */
-export type ReusePanel = { readonly id: string; readonly widthMm: number; readonly heightMm: number; readonly thicknessMm: number; readonly readyDay: number; readonly usesLeft: number | null; readonly place: string };
+/** A panel there is, or that comes off a column on `readyDay`. `usesLeft` null: no limit known; `set`: what it stands with. */
+export type ReusePanel = { readonly id: string; readonly widthMm: number; readonly heightMm: number; readonly thicknessMm: number; readonly readyDay: number; readonly usesLeft: number | null; readonly place: string; readonly set?: string };
 
-/** A panel a coming column asks for, from the day it is made up to the day it is clean and back on the rack. */
+/** A panel a coming column asks for, from the day it is made up to the day it is clean and back on the rack; `set`: the column. */
 export type PanelDemand = {
   readonly id: string; readonly widthMm: number; readonly heightMm: number; readonly thicknessMm: number;
-  readonly startDay: number; readonly backDay: number; readonly mayTurn: boolean; readonly place: string;
+  readonly startDay: number; readonly backDay: number; readonly mayTurn: boolean; readonly place: string; readonly set?: string;
 };
 
 /**

@@ -27,14 +27,14 @@ export function spreadUses(network: ReuseNetwork, columnOf: readonly number[]): 
   const served = new Set(columnOf);
   const pool = new Map<string, Ready[]>();
   const put = (column: number, usesLeft: number) => {
-    const kind = kindOf(network, column);
+    const kind = kindOfColumn(network, column);
     pool.set(kind, [...(pool.get(kind) ?? []), { column, usesLeft }]);
   };
   network.panels.forEach((_, column) => { if (served.has(column)) put(column, freshUses(network, column)); });
   return columnOf.map((column, row) => {
     const last = !served.has(columnAfter(network, row));
     const isNew = column >= network.panels.length && demandBehind(network, column) < 0;
-    const taken = isNew ? null : takeAlike(network, pool.get(kindOf(network, column)) ?? [], row, last);
+    const taken = isNew ? null : takeAlike(network, pool.get(kindOfColumn(network, column)) ?? [], row, last);
     if (!last) put(columnAfter(network, row), (taken?.usesLeft ?? network.order.newPanelUses ?? Infinity) - 1);
     return taken?.column ?? newColumn(network, row);
   });
@@ -51,7 +51,8 @@ function takeAlike(network: ReuseNetwork, alike: Ready[], row: number, last: boo
 
 const compare = (a: number, b: number): number => (a < b ? -1 : a > b ? 1 : 0);
 
-function kindOf(network: ReuseNetwork, column: number): string {
+/** Size and place of the panel behind a column; columns of one kind are alike but for day and uses. */
+export function kindOfColumn(network: ReuseNetwork, column: number): string {
   const from = network.panels[column] ?? network.demands[demandBehind(network, column)];
   return from ? `${from.widthMm}x${from.heightMm}x${from.thicknessMm}@${from.place}` : "new";
 }

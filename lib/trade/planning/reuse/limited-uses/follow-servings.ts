@@ -1,5 +1,5 @@
 import type { Serving } from "./limited-uses-model.ts";
-import { columnAfter, newColumn, type ReuseNetwork } from "./reuse-network.ts";
+import { columnAfter, newColumn, type ReuseNetwork } from "../reuse-network.ts";
 import type { UseClasses } from "./use-classes.ts";
 
 type OnRack = { readonly kind: number; readonly usesLeft: number; readonly day: number; readonly column: number };

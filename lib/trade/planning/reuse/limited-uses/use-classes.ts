@@ -1,7 +1,7 @@
 import { groupBy } from "#lib/kernel/group-by.ts";
-import { fitOf, newCost } from "./reuse-cost.ts";
-import type { PanelDemand } from "./reuse-order.ts";
-import type { ReuseNetwork } from "./reuse-network.ts";
+import { fitOf, newCost } from "../reuse-cost.ts";
+import type { PanelDemand } from "../reuse-order.ts";
+import type { ReuseNetwork } from "../reuse-network.ts";
 
 /** Panels of one size at one place: whichever of them is ready and has as many uses left will do. */
 export type Kind = { readonly widthMm: number; readonly heightMm: number; readonly thicknessMm: number; readonly place: string };
