@@ -62,6 +62,10 @@ export const CUTTING_WORDING: Readonly<Record<string, Wording>> = {
     title: "Of the offcuts {length} × {width} mm there are only {there} left.",
     todo: "Another plan was cut from them meanwhile. Load the page again: the plan is worked out anew from what lies there now.",
   },
+  "timber-offcut-used-already": {
+    title: "Of the offcuts {item} there are only {there} left.",
+    todo: "Another plan was cut from them meanwhile. Load the page again: the plan is worked out anew from what lies there now.",
+  },
   "cutting-plan-changed": {
     title: "The cutting plan of {level} does not hold any more.",
     todo: "Columns, sizes or the stock changed since it was shown. Load the page again and cut by the new plan.",

@@ -14,6 +14,11 @@ export const GEAR_WORDING: Readonly<Record<string, Wording>> = {
   "movement-is-reversal": { title: "This took back another movement.", todo: "Enter the movement anew if it did happen." },
   "movement-reversed-already": { title: "This movement was taken back before.", todo: "Load the page again to see it." },
   "movement-follows-tick": { title: "This followed from a tick on a column.", todo: "Withdraw the tick on the column's page; the gear goes back with it." },
+  "movement-of-panel": { title: "This belongs to the life of {panel}: {what}.", todo: "Withdraw that entry on the page of {panel}; what came of it goes back with it." },
+  "cut-used-already": {
+    title: "{item}: of {asked} that came of this cut, {there} still lie at {place}.",
+    todo: "The rest was cut, used or moved meanwhile: take that back or move it there again first.",
+  },
   "gather-column-stands": { title: "One of these columns stands already.", todo: "Load the list again: its ticks have taken what it needed." },
   "gathered-stands": { title: "{item} is in use on {column}.", todo: "Withdraw the tick on {column} first, then take this back." },
   "place-not-for-moving": { title: "Gear is not simply moved to or from {place}.", todo: "What is lost or found is settled by a count, what is scrapped on its panel, hired gear by its docket." },

@@ -48,7 +48,14 @@ const layout = z.object({
   parts: z.array(z.object({ ...place, partId: line(120), turned: z.boolean() })).max(400),
   offcuts: z.array(z.object({ ...place, kept: z.boolean() })).max(400),
 });
-/** A plan of a level as it was shown, for the form sets it was made for. */
+const timberLayout = z.object({
+  stockId: line(60), count: pieces(5000),
+  cuts: z.array(z.object({ partId: line(120), lengthMm: z.int() })).min(1).max(400),
+  offcutMm: z.int().min(0), kept: z.boolean(),
+});
+/** A plan of a level as it was shown, for the form sets it was made for; timbers of a use that could not be planned are left out. */
 export const cutAsPlannedInput = cuttingOrderInput.extend({
   levelId: id, happenedAt: instant, sheetBatch: optionalLine(80), layouts: z.array(layout).min(1, "There is nothing to cut on this plan.").max(500, "Not more than 500 layouts at once."),
+  timbers: z.array(z.object({ use: z.enum(TIMBER_USES), layouts: z.array(timberLayout).max(500, "Not more than 500 ways to cut a length at once.") })).max(TIMBER_USES.length)
+    .refine((timbers) => new Set(timbers.map(({ use }) => use)).size === timbers.length, "Timbers of one use once.").default([]),
 });

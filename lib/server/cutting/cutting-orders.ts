@@ -3,7 +3,7 @@ import { TIMBER_USES, type CuttingRule, type TimberUse } from "#lib/contracts/pl
 import type { CuttingLine } from "#lib/trade/shutter/form-set.ts";
 import type { SheetOrder } from "#lib/trade/planning/sheets/sheet-order.ts";
 import type { TimberOrder } from "#lib/trade/planning/timber/timber-order.ts";
-import type { RackOffcut } from "./cut/rack-offcuts.ts";
+import type { RackOffcut, RackOffcuts, SheetOffcut } from "./cut/rack-offcuts.ts";
 import type { SetGroup } from "./set-groups.ts";
 
 /** What is written on a piece, and its size as it is cut. */
@@ -20,17 +20,17 @@ export type CuttingOrders = {
 const STAGES = 3;
 const USE_OF: Readonly<Record<Exclude<CuttingLine["part"], "ply">, TimberUse>> = { "backing": "backing", "base-cleat": "backing", "joint-cleat": "backing", "fillet": "fillet" };
 
-export function cuttingOrders(groups: readonly (SetGroup & { readonly sets: number })[], rule: CuttingRule, offcuts: readonly RackOffcut[] = []): CuttingOrders {
+export function cuttingOrders(groups: readonly (SetGroup & { readonly sets: number })[], rule: CuttingRule, offcuts: RackOffcuts): CuttingOrders {
   const lines = groups.flatMap((group) => group.cutting.map((line, index) => ({ line, part: asPart(group, line, index) })));
   const ply = lines.filter(({ line }) => line.part === "ply").map(({ part }) => part);
   const timbers = TIMBER_USES.flatMap((use) => {
     const own = lines.filter(({ line }) => line.part !== "ply" && USE_OF[line.part] === use);
     const [first] = own;
     const parts = own.map(({ part }) => part).flatMap((part) => (use === "fillet" ? jointed(part, longestOf(rule, use)) : [part]));
-    return first ? [{ use, material: first.line.material, parts, order: timberOrder(rule, use, parts) }] : [];
+    return first ? [{ use, material: first.line.material, parts, order: timberOrder(rule, use, parts, offcuts.timbers[use]) }] : [];
   });
   const pieces = [...ply, ...timbers.flatMap(({ parts }) => parts)].map((part) => [part.id, part.piece] as const);
-  return { sheets: sheetOrder(rule, ply, offcuts), timbers: timbers.map(({ use, material, order }) => ({ use, material, order })), pieces: Object.fromEntries(pieces) };
+  return { sheets: sheetOrder(rule, ply, offcuts.sheets), timbers: timbers.map(({ use, material, order }) => ({ use, material, order })), pieces: Object.fromEntries(pieces) };
 }
 
 const longestOf = (rule: CuttingRule, use: TimberUse): number =>
@@ -57,7 +57,7 @@ function asPart({ size, marks, sets }: SetGroup & { readonly sets: number }, lin
 const whole = (millimetres: number): number => Math.ceil(millimetres - 1e-6);
 
 /** Offcuts of the ledger are paid for, so they cost nothing more and go first. Trimmed they were before. */
-const sheetOrder = (rule: CuttingRule, parts: readonly Part[], offcuts: readonly RackOffcut[]): SheetOrder => ({
+const sheetOrder = (rule: CuttingRule, parts: readonly Part[], offcuts: readonly SheetOffcut[]): SheetOrder => ({
   kerfMm: rule.kerfMm,
   mostStages: STAGES,
   keepFrom: { longMm: rule.keepLongMm, shortMm: rule.keepShortMm },
@@ -68,10 +68,13 @@ const sheetOrder = (rule: CuttingRule, parts: readonly Part[], offcuts: readonly
   parts: parts.map(({ id, quantity, piece }) => ({ id, quantity, widthMm: whole(piece.lengthMm), heightMm: whole(piece.widthMm), mayTurn: rule.mayTurn })),
 });
 
-const timberOrder = (rule: CuttingRule, use: TimberUse, parts: readonly Part[]): TimberOrder => ({
+const timberOrder = (rule: CuttingRule, use: TimberUse, parts: readonly Part[], offcuts: readonly RackOffcut[]): TimberOrder => ({
   kerfMm: rule.kerfMm,
   endTrimMm: rule.endTrimMm,
   keepFromMm: rule.keepTimberMm,
-  stock: rule.timbers.flatMap(({ lengthMm, price, onHand, ...row }, index) => (row.use === use ? [{ id: `t${index}`, lengthMm, quantity: onHand, cost: price }] : [])),
+  stock: [
+    ...rule.timbers.flatMap(({ lengthMm, price, onHand, ...row }, index) => (row.use === use ? [{ id: `t${index}`, lengthMm, quantity: onHand, cost: price }] : [])),
+    ...offcuts.map(({ itemId, lengthMm, quantity }) => ({ id: `o${itemId}`, lengthMm, quantity, cost: 0, isTrimmed: true })),
+  ],
   parts: parts.map(({ id, quantity, piece }) => ({ id, quantity, lengthMm: whole(piece.lengthMm) })),
 });

@@ -8,6 +8,7 @@ import { projectHead, readRules } from "../projects/project-head.ts";
 import { listLevels, readProject } from "../projects/store.ts";
 import { listRackOffcuts } from "./cut/rack-offcuts.ts";
 import { cuttingOrders } from "./cutting-orders.ts";
+import { materialNames } from "./material-names.ts";
 import { readCuttingRule } from "./read-cutting-rule.ts";
 import { setGroups } from "./set-groups.ts";
 import { countByLevel, listLiftsOn } from "./store.ts";
@@ -29,7 +30,7 @@ export async function readCuttingTask(scope: ProjectScope, { levelId, sets }: As
   const groups = found.groups.map((group) => ({ ...group, sets: sets === null ? group.toCut : sets.find(({ size }) => size === group.size)?.count ?? 0 }));
   const cuttingRule = readCuttingRule(project);
   const { ply } = rules.shutterRule;
-  const offcuts = await listRackOffcuts(scope, cuttingRule, ply.label);
+  const offcuts = await listRackOffcuts(scope, cuttingRule, materialNames(rules));
   return ok({
     project: projectHead(project), ply, levels, level: level ?? null, groups, leftOut: found.leftOut, cuttingRule, offcuts, orders: cuttingOrders(groups, cuttingRule, offcuts),
     role: scope.member.role,

@@ -5,6 +5,7 @@ import { isSource, TICK_KINDS, transfer } from "#lib/trade/gear/ledger.ts";
 import { projectUseCase } from "../gate/use-case.ts";
 import { findMovement, listPlaces, listStandings } from "./ledger/ledger-store.ts";
 import { findReceiptOf } from "./orders/order-store.ts";
+import { findPanelEventOf } from "./panels/panel-store.ts";
 import { findStandingOn } from "./ticks/tick-store.ts";
 import { postMovements, reverseMovement as mirrorMovement } from "./ledger/post-movements.ts";
 import { settleReserved } from "./reserved/settle-reserved.ts";
@@ -43,6 +44,8 @@ export const reverseMovement = projectUseCase("gear.reverseMovement", "gear.move
   }
   const receipt = await findReceiptOf(scope, movementId);
   if (receipt) return brokenRule("movement-of-receipt", { docket: receipt.number ?? "", number: receipt.order.number });
+  const entry = await findPanelEventOf(scope, movementId);
+  if (entry) return brokenRule("movement-of-panel", { panel: entry.panel.item.name, what: entry.kind });
   const mirrored = await mirrorMovement(scope, movementId, reason);
   if (mirrored.ok) await settleReserved(scope);
   return mirrored;

@@ -61,6 +61,9 @@ async function keep(scope: CompanyScope, movements: readonly Written[]): Promise
   }
 }
 
+/** What came of the saw can be put back as long as it lies there. */
+const CUTS: ReadonlySet<MovementKind> = new Set(["cut up", "cut down"]);
+
 /**
  * Mirrors a movement, once. A mistake never was, so it is taken out at the moment it was said to have happened; what
  * was truly put back later gives its own moment.
@@ -70,8 +73,10 @@ export async function reverseMovement(scope: CompanyScope, movementId: string, r
   if (!movement) return notFound("movement");
   if (movement.reversesId !== null) return brokenRule("movement-is-reversal");
   if (movement.reversedById !== null) return brokenRule("movement-reversed-already");
-  return write(scope, [{
+  const undone = await write(scope, [{
     kind: "reversed", projectId: movement.projectId, columnId: movement.columnId, happenedAt: happenedAt ?? movement.happenedAt,
     reason, reversesId: movement.id, lines: mirror(movement.lines),
   }]);
+  const isUsed = CUTS.has(movement.kind) && !undone.ok && undone.failure.kind === "rule" && undone.failure.code === "gear-not-there";
+  return isUsed && undone.failure.kind === "rule" ? brokenRule("cut-used-already", undone.failure.values) : undone;
 }

@@ -1,11 +1,12 @@
 import "server-only";
 import { materialKey, type BuyingRule, type Material } from "#lib/contracts/planning/orders.ts";
-import type { CuttingRule } from "#lib/contracts/planning/cutting.ts";
+import type { CuttingRule, TimberUse } from "#lib/contracts/planning/cutting.ts";
 import type { Day } from "#lib/kernel/days.ts";
 import { daysOfSets, type setDays } from "#lib/trade/planning/buying/set-days.ts";
 import { stockByDay, type CutStock, type StockDay, type WantedPart } from "#lib/trade/planning/buying/stock-by-day.ts";
 import { toBuy, type BuyLine, type Coming } from "#lib/trade/planning/buying/to-buy.ts";
 import { workingDaysBefore } from "#lib/trade/planning/buying/work-back.ts";
+import type { RackOffcuts } from "../../cutting/cut/rack-offcuts.ts";
 
 export type GroupDays = { readonly size: string; readonly sets: number; readonly days: ReturnType<typeof setDays> };
 type Part = { readonly id: string; readonly quantity: number };
@@ -36,6 +37,12 @@ export function stockSizes(rule: CuttingRule, ply: string, timbers: readonly { r
     }),
   ];
 }
+
+/** Offcuts at hand, paid for already. */
+export const offcutSizes = ({ sheets, timbers }: RackOffcuts, ply: string, called: readonly { readonly use: TimberUse; readonly material: string }[]): StockSize[] => [
+  ...sheets.map(({ itemId, lengthMm, widthMm }): StockSize => ({ stockId: `o${itemId}`, use: "sheet", material: ply, lengthMm, widthMm, price: 0, fromRack: true })),
+  ...called.flatMap(({ use, material }) => timbers[use].map(({ itemId, lengthMm }): StockSize => ({ stockId: `o${itemId}`, use, material, lengthMm, widthMm: null, price: 0, fromRack: true }))),
+];
 
 export type BuyRow = BuyLine & { /** The first day a form of it is stood. */ readonly standOn: Day | null; readonly orderBy: Day | null; readonly isPast: boolean };
 export type ToBuySize = Material & { readonly key: string; readonly price: number; readonly atHand: number; readonly rows: readonly BuyRow[] };

@@ -19,9 +19,16 @@ export function materialName({ material, lengthMm, widthMm }: Material, units: U
 export async function itemsOf(scope: CompanyScope, wanted: readonly Material[], units: Units): Promise<ReadonlyMap<string, MaterialItem>> {
   const byKey = (rows: readonly MaterialItem[]) => new Map(rows.map((row) => [materialKey(row), row]));
   const known = byKey(await listMaterials(scope));
-  const missing = wanted.filter((material) => !known.has(materialKey(material)));
+  const missing = [...new Map(wanted.map((material) => [materialKey(material), material])).values()].filter((material) => !known.has(materialKey(material)));
   if (missing.length === 0) return known;
-  await addMaterials(scope, missing.map(({ use, material, lengthMm, widthMm }) => ({ use, material, lengthMm, widthMm, name: materialName({ use, material, lengthMm, widthMm }, units) })));
+  const taken = new Set([...known.values()].map(({ name }) => name.toLowerCase()));
+  await addMaterials(scope, missing.map(({ use, material, lengthMm, widthMm }) => {
+    // Sixteenths tell sizes a millimetre apart no more; an item goes by a name of its own.
+    const read = materialName({ use, material, lengthMm, widthMm }, units);
+    const name = taken.has(read.toLowerCase()) ? `${read} (${lengthMm}${widthMm === null ? "" : ` × ${widthMm}`} mm)` : read;
+    taken.add(name.toLowerCase());
+    return { use, material, lengthMm, widthMm, name };
+  }));
   const all = byKey(await listMaterials(scope));
   const lost = wanted.find((material) => !all.has(materialKey(material)));
   if (lost) throw new Error(`No item stands for ${materialKey(lost)}.`);

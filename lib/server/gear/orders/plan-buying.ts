@@ -6,6 +6,7 @@ import { notFound, ok, type Failure, type Result } from "#lib/kernel/result.ts";
 import { setDays, setsNeeded } from "#lib/trade/planning/buying/set-days.ts";
 import { listRackOffcuts } from "../../cutting/cut/rack-offcuts.ts";
 import { cuttingOrders } from "../../cutting/cutting-orders.ts";
+import { materialNames } from "../../cutting/material-names.ts";
 import { worked } from "../../cutting/planner.ts";
 import { readCuttingRule } from "../../cutting/read-cutting-rule.ts";
 import { setGroups } from "../../cutting/set-groups.ts";
@@ -16,7 +17,7 @@ import { listPlannedColumns } from "../../pours/planned-store.ts";
 import { listClampKindRows } from "../../projects/clamp-store.ts";
 import { projectHead, readRules } from "../../projects/project-head.ts";
 import { listLevels, readProject } from "../../projects/store.ts";
-import { buyRows, stockSizes, takenByDay, type StockSize, type ToBuySize } from "./buying-rows.ts";
+import { buyRows, offcutSizes, stockSizes, takenByDay, type StockSize, type ToBuySize } from "./buying-rows.ts";
 import { readBuyingRule } from "./material-store.ts";
 import { materialsKnown } from "./materials-known.ts";
 
@@ -48,9 +49,10 @@ export const getBuyingTask = projectUseCase("gear.getBuyingTask", "gear.read", b
     const own = setDays(stays);
     return { ...group, days: own, sets: sets === null ? setsNeeded(own) : sets.find(({ size }) => size === group.size)?.count ?? 0 };
   });
+  const offcuts = await listRackOffcuts(scope, cuttingRule, materialNames(rules));
   return ok({
     project, today: dayIn(scope.now, project.timeZone), ply: rules.shutterRule.ply.label, levels, level: level ?? null,
-    columns: columnIds ? lifts.map(({ id, gridRef }) => ({ id, gridRef })) : null, groups, leftOut: found.leftOut, cuttingRule, orders: cuttingOrders(groups, cuttingRule, await listRackOffcuts(scope, cuttingRule, rules.shutterRule.ply.label)),
+    columns: columnIds ? lifts.map(({ id, gridRef }) => ({ id, gridRef })) : null, groups, leftOut: found.leftOut, cuttingRule, offcuts, orders: cuttingOrders(groups, cuttingRule, offcuts),
     buyingRule: await readBuyingRule(scope), known: await materialsKnown(scope), role: scope.member.role,
   });
 });
@@ -62,7 +64,7 @@ export type BuyingPlan = { readonly task: BuyingTask; readonly sizes: readonly T
 export async function planBuying(caller: Caller | null, input: z.input<typeof buyingInput>): Promise<Result<BuyingPlan>> {
   const asked = await getBuyingTask(caller, input);
   if (!asked.ok) return asked;
-  const { orders, groups, cuttingRule, ply, known, buyingRule, project, today } = asked.value;
+  const { orders, offcuts, groups, cuttingRule, ply, known, buyingRule, project, today } = asked.value;
   const sheets = worked("sheets", orders.sheets, SHEETS_MS);
   const timbers = await Promise.all(orders.timbers.map(async ({ order }) => ({ order, plan: await worked("timbers", order, TIMBERS_MS) })));
   const cut = await sheets;
@@ -72,7 +74,7 @@ export async function planBuying(caller: Caller | null, input: z.input<typeof bu
   ];
   const sizes = stockSizes(cuttingRule, ply, orders.timbers);
   const stood = new Map(known.map((each) => [materialKey(each), each]));
-  const racked = sizes.filter(({ fromRack }) => fromRack).map((size) => ({ ...size, count: taken.filter(({ stockId }) => stockId === size.stockId).reduce((sum, { count }) => sum + count, 0) }));
+  const racked = [...sizes.filter(({ fromRack }) => fromRack), ...offcutSizes(offcuts, ply, orders.timbers)].map((size) => ({ ...size, count: taken.filter(({ stockId }) => stockId === size.stockId).reduce((sum, { count }) => sum + count, 0) }));
   const failures = [...(cut.ok ? [] : [cut.failure]), ...timbers.flatMap(({ plan }) => (plan.ok ? [] : [plan.failure]))];
   return ok({
     task: asked.value, sizes: buyRows(sizes, taken, stood, buyingRule, project.workingDays, today), fromRack: racked.filter(({ count }) => count > 0), failures,

@@ -68,5 +68,9 @@ export const addPanelEvent = (scope: CompanyScope, event: NewEvent) =>
 
 export const findPanelEvent = (scope: CompanyScope, id: string) => scope.tx.gearPanelEvent.findUnique({ where: { companyId_id: { companyId: scope.companyId, id } }, include: { withdrawn: { select: { id: true } } } });
 
+/** The panel and the entry of its life a movement belongs to; null for any other movement. */
+export const findPanelEventOf = (scope: CompanyScope, movementId: string) =>
+  scope.tx.gearPanelEvent.findFirst({ where: { companyId: scope.companyId, movementId }, select: { kind: true, panel: { select: { item: { select: { name: true } } } } } });
+
 export const listCutInto = (scope: CompanyScope, itemId: string) =>
   scope.tx.gearPanel.findMany({ where: { companyId: scope.companyId, cutFromId: itemId }, select: { itemId: true, widthMm: true, heightMm: true, item: { select: { name: true } } } });

@@ -1,4 +1,4 @@
-import type { TimberLayout, TimberOrder, TimberPlan } from "./timber-order.ts";
+import { usableMm, type TimberLayout, type TimberOrder, type TimberPlan } from "./timber-order.ts";
 
 /** A rule a plan breaks, with where and the numbers. */
 export type Breach = { readonly rule: string; readonly where: string; readonly value: number; readonly limit: number };
@@ -19,9 +19,10 @@ function checkLayout(order: TimberOrder, layout: TimberLayout, where: string): B
   const stock = order.stock.find((candidate) => candidate.id === layout.stockId);
   const parts = layout.cuts.reduce((sum, cut) => sum + cut.lengthMm, 0);
   const needed = parts + Math.max(0, layout.cuts.length - 1) * order.kerfMm;
-  const room = (stock?.lengthMm ?? 0) - order.endTrimMm;
+  const room = stock ? usableMm(order, stock) : 0;
   const left = Math.max(0, room - parts - layout.cuts.length * order.kerfMm);
   return [
+    ...(stock ? [] : [{ rule: "known-stock", where, value: 0, limit: 1 }]),
     ...above("piece-length", where, needed, room),
     ...differs("offcut", where, layout.offcutMm, left),
     ...differs("kept", where, Number(layout.kept), Number(left >= order.keepFromMm)),

@@ -17,8 +17,16 @@ export function* cutTimbers(order: TimberOrder): Asking<Result<TimberPlan>> {
   return ok(timberPlan(order, problem, search));
 }
 
-/** The whole length asked for, at the lowest price per length there is. */
+/** The whole length asked for at the lowest price per length, of what is limited no more than there is. */
 function materialCost(problem: TimberProblem): number {
   const wanted = problem.lengths.reduce((sum, size, length) => sum + size * (problem.demand[length] ?? 0), 0);
-  return wanted === 0 ? 0 : wanted * Math.min(...problem.stock.map((stock) => stock.cost / Math.max(1, stock.room)));
+  const shortest = problem.lengths.at(-1) ?? 1;
+  const byPrice = problem.stock.filter(({ room }) => room >= shortest).sort((a, b) => a.cost / a.room - b.cost / b.room);
+  let [left, cost] = [wanted, 0];
+  for (const { room, cost: each, supply } of byPrice) {
+    const taken = supply === null ? left : Math.min(left, supply * room);
+    cost += (taken / room) * each;
+    left -= taken;
+  }
+  return cost;
 }

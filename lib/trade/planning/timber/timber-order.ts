@@ -1,12 +1,12 @@
 import { brokenRule, invalid, ok, type Problem, type Result } from "#lib/kernel/result.ts";
 
-/** A length that can be had: new ones from the merchant (quantity null: as many as needed) or offcuts on the rack. */
-export type TimberStock = { readonly id: string; readonly lengthMm: number; readonly quantity: number | null; readonly cost: number };
+/** A length that can be had: new ones from the merchant (quantity null: as many as needed) or offcuts on the rack, which may have been trimmed before. */
+export type TimberStock = { readonly id: string; readonly lengthMm: number; readonly quantity: number | null; readonly cost: number; readonly isTrimmed?: boolean };
 export type TimberPart = { readonly id: string; readonly lengthMm: number; readonly quantity: number };
 
 /**
  * What to cut. Between two parts one kerf is lost: n parts need their sum and n - 1 kerfs. `endTrimMm` comes off each
- * stock length once. An offcut of at least `keepFromMm` goes back to the rack.
+ * stock length once, of one trimmed before no more. An offcut of at least `keepFromMm` goes back to the rack.
  */
 export type TimberOrder = {
   readonly kerfMm: number;
@@ -30,6 +30,9 @@ export type TimberPlan = {
   readonly wasteMm: number;
 };
 
+/** What of a length parts can be cut from, in millimetres. */
+export const usableMm = ({ endTrimMm }: Pick<TimberOrder, "endTrimMm">, { lengthMm, isTrimmed = false }: TimberStock): number => lengthMm - (isTrimmed ? 0 : endTrimMm);
+
 export function checkTimberOrder(order: TimberOrder): Result<TimberOrder> {
   const problems: Problem[] = [
     ...order.stock.flatMap((piece, row) => [
@@ -44,7 +47,7 @@ export function checkTimberOrder(order: TimberOrder): Result<TimberOrder> {
     ...repeated("parts", order.parts),
   ];
   if (problems.length > 0) return invalid(...problems);
-  const longest = Math.max(0, ...order.stock.filter((piece) => piece.quantity !== 0).map((piece) => piece.lengthMm - order.endTrimMm));
+  const longest = Math.max(0, ...order.stock.filter((piece) => piece.quantity !== 0).map((piece) => usableMm(order, piece)));
   const tooLong = order.parts.find((part) => part.quantity > 0 && part.lengthMm > longest);
   return tooLong ? brokenRule("part-longer-than-stock", { part: tooLong.id, lengthMm: tooLong.lengthMm, longestMm: longest }) : ok(order);
 }

@@ -1,6 +1,6 @@
 import type { Pattern } from "../patterns/cutting-problem.ts";
 import type { Search } from "../patterns/dive.ts";
-import type { TimberCut, TimberLayout, TimberOrder, TimberPlan } from "./timber-order.ts";
+import { usableMm, type TimberCut, type TimberLayout, type TimberOrder, type TimberPlan } from "./timber-order.ts";
 import type { TimberProblem } from "./timber-problem.ts";
 
 type Waiting = { id: string; quantity: number }[][];
@@ -35,6 +35,6 @@ function cutOnePiece(order: TimberOrder, problem: TimberProblem, pattern: Patter
     }
   }
   const used = cuts.reduce((sum, cut) => sum + cut.lengthMm + order.kerfMm, 0);
-  const offcutMm = Math.max(0, (stock?.lengthMm ?? 0) - order.endTrimMm - used);
+  const offcutMm = Math.max(0, (stock ? usableMm(order, stock) : 0) - used);
   return { stockId: stock?.id ?? "", count: 1, cuts, offcutMm, kept: offcutMm >= order.keepFromMm };
 }

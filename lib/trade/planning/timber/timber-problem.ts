@@ -1,6 +1,6 @@
 import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import { commonDivisor } from "../patterns/common-divisor.ts";
-import type { TimberOrder } from "./timber-order.ts";
+import { usableMm, type TimberOrder } from "./timber-order.ts";
 
 /**
  * The order in the form the search works on: every part and stock length grown by one kerf, so that parts pack without
@@ -25,7 +25,7 @@ export function timberProblem(order: TimberOrder): TimberProblem {
   const step = lengths.reduce(commonDivisor, 0) || 1;
   const stock = order.stock
     .filter((piece) => piece.quantity !== 0)
-    .map((piece) => ({ id: piece.id, room: Math.floor((piece.lengthMm - order.endTrimMm + order.kerfMm) / step), cost: piece.cost, supply: piece.quantity }))
+    .map((piece) => ({ id: piece.id, room: Math.floor((usableMm(order, piece) + order.kerfMm) / step), cost: piece.cost, supply: piece.quantity }))
     .sort((a, b) => a.room - b.room || a.cost - b.cost || naturalOrder(a.id, b.id));
   return {
     lengths: lengths.map((length) => length / step),

@@ -13,7 +13,7 @@ import { ToBuy } from "./to-buy.tsx";
 
 export function PlanView({ plan }: { readonly plan: CuttingPlan }) {
   const { task: { orders, cuttingRule, project, ply, level, groups, role }, sheets, timbers } = plan;
-  const fromRack = sheets.ok ? sheets.value.layouts.reduce((sum, { sheetId, count }) => sum + (sheetId.startsWith("o") ? count : 0), 0) : 0;
+  const fromRack = sheets.ok ? besideWords(sheets.value.layouts.map(({ sheetId, count }) => ({ id: sheetId, count }))) : "";
   const { units, currency } = project;
   const money = (minor: number): string => `${amountFigure(minor, currency)} ${currency}`;
   return (
@@ -22,11 +22,12 @@ export function PlanView({ plan }: { readonly plan: CuttingPlan }) {
       <Section title="Ply" note={ply.label}>
         {sheets.ok ? (
           <div className="flex flex-col gap-4">
-            <p><strong className="font-semibold">{boundWords(sheets.value, cuttingRule.sheets, "sheet", "sheets", money)}</strong>{fromRack > 0 ? ` Beside them ${fromRack === 1 ? "1 offcut" : `${fromRack} offcuts`} from the rack.` : ""}{` ${areaWords(sheets.value.wasteMm2, sheets.value.keptMm2, units)}`}</p>
+            <p><strong className="font-semibold">{boundWords(sheets.value, cuttingRule.sheets, "sheet", "sheets", money)}</strong>{fromRack}{` ${areaWords(sheets.value.wasteMm2, sheets.value.keptMm2, units)}`}</p>
             {level && can(role, "gear.move") ? (
               <CutButton
                 key={JSON.stringify(sheets.value.layouts)} projectId={project.id} levelId={level.id} sets={groups.map(({ size, sets }) => ({ size, count: sets }))} layouts={sheets.value.layouts}
-                panels={groups.reduce((sum, { panels, sets }) => sum + panels.length * sets, 0)} keptOffcuts={sheets.value.layouts.reduce((sum, { count, offcuts }) => sum + count * offcuts.filter(({ kept }) => kept).length, 0)}
+                timbers={timbers.flatMap(({ use, plan: timber }) => (timber.ok ? [{ use, layouts: timber.value.layouts }] : []))} isWithoutTimbers={timbers.some(({ plan: timber }) => !timber.ok)}
+                panels={groups.reduce((sum, { panels, sets }) => sum + panels.length * sets, 0)}
               />
             ) : null}
             <SheetFigures plan={sheets.value} sheets={orders.sheets.sheets} pieces={orders.pieces} units={units} />
@@ -39,7 +40,7 @@ export function PlanView({ plan }: { readonly plan: CuttingPlan }) {
           <Section key={use} title={use === "backing" ? "Backing timber" : "Fillets"} note={material}>
             {timber.ok && order ? (
               <div className="flex flex-col gap-3">
-                <p><strong className="font-semibold">{boundWords(timber.value, cuttingRule.timbers.filter((row) => row.use === use), "length", "lengths", money)}</strong>{` ${quantityText(timber.value.wasteMm / 1000, "m", units, 1)} of it is waste.`}</p>
+                <p><strong className="font-semibold">{boundWords(timber.value, cuttingRule.timbers.filter((row) => row.use === use), "length", "lengths", money)}</strong>{besideWords(timber.value.layouts.map(({ stockId, count }) => ({ id: stockId, count })))}{` ${quantityText(timber.value.wasteMm / 1000, "m", units, 1)} of it is waste.`}</p>
                 <TimberFigures plan={timber.value} stock={order.stock} pieces={orders.pieces} units={units} />
               </div>
             ) : timber.ok ? null : <FailureNotice failure={timber.failure} />}
@@ -48,6 +49,12 @@ export function PlanView({ plan }: { readonly plan: CuttingPlan }) {
       })}
     </>
   );
+}
+
+/** What the plan takes of offcuts in the ledger, which are not bought. */
+function besideWords(taken: readonly { readonly id: string; readonly count: number }[]): string {
+  const count = taken.reduce((sum, each) => sum + (each.id.startsWith("o") ? each.count : 0), 0);
+  return count === 0 ? "" : ` Beside them ${count === 1 ? "1 offcut" : `${count} offcuts`} from the rack.`;
 }
 
 const areaWords = (wasteMm2: number, keptMm2: number, units: Units): string =>

@@ -11,16 +11,15 @@ export function stockRows({ task: { cuttingRule, orders, offcuts, ply }, sheets,
     const layouts = sheets.ok ? sheets.value.layouts.filter(({ sheetId }) => sheetId === key) : [];
     return row(key, `${ply.label}, ${size(lengthMm)} × ${size(widthMm)}`, counted(layouts), price, onHand);
   });
-  const offcutRows = offcuts.map(({ itemId, lengthMm, widthMm, quantity }) => {
+  const offcutRows = offcuts.sheets.map(({ itemId, lengthMm, widthMm, quantity }) => {
     const key = `o${itemId}`;
     const layouts = sheets.ok ? sheets.value.layouts.filter(({ sheetId }) => sheetId === key) : [];
     return row(key, `Offcut, ${size(lengthMm)} × ${size(widthMm)}`, counted(layouts), 0, quantity);
   });
   const timberRows = timbers.flatMap(({ use, material, plan }) =>
-    cuttingRule.timbers.flatMap(({ use: forUse, lengthMm, price, onHand }, index) => {
-      const key = `t${index}`;
-      const layouts = plan.ok ? plan.value.layouts.filter(({ stockId }) => stockId === key) : [];
-      return forUse === use && orders.timbers.some((timber) => timber.use === use) ? [row(key, `${material}, ${size(lengthMm)}`, counted(layouts), price, onHand)] : [];
+    (orders.timbers.find((timber) => timber.use === use)?.order.stock ?? []).map(({ id, lengthMm, quantity, cost, isTrimmed = false }) => {
+      const layouts = plan.ok ? plan.value.layouts.filter(({ stockId }) => stockId === id) : [];
+      return row(id, `${material}${isTrimmed ? ", offcut" : ""}, ${size(lengthMm)}`, counted(layouts), cost, quantity);
     }));
   return [...plyRows, ...offcutRows, ...timberRows].filter(({ count }) => count > 0);
 }

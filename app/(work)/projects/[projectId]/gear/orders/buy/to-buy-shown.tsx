@@ -56,7 +56,7 @@ export function ToBuyShown({ plan: { task, sizes, fromRack, failures } }: { read
         </Section>
       )}
       {lines.some(({ fromHand }) => fromHand > 0) ? <p className="text-sm text-ink-soft">At hand counts the racks and trucks of this project and the company’s yard, which its other projects share.</p> : null}
-      {fromRack.length > 0 ? <p>From the rack, as counted in Set-up: {fromRack.map((size) => `${size.count} × ${materialText(size, project.units)}`).join(", ")}.</p> : null}
+      {fromRack.length > 0 ? <p>From the rack, offcuts and what is counted in Set-up: {fromRack.map((size) => `${size.count} × ${materialText(size, project.units)}`).join(", ")}.</p> : null}
       {toBuy.length > 0 && can(role, "order.record") ? (
         <nav aria-label="Order it" className="no-print flex flex-wrap gap-3">
           <ButtonLink kind="primary" href={orderHref(project.id, toBuy, days[0] ?? null)}>Order all of it</ButtonLink>
