@@ -74,7 +74,9 @@ export const panelEventInput = z.discriminatedUnion("kind", [
   z.object({ ...befell, kind: z.literal("demoted"), reason: line(200), amount: z.literal(0).default(0) }),
   z.object({ ...befell, kind: z.literal("scrapped"), reason: line(200), amount: minorUnits.default(0) }),
 ]);
-export const cutDownInput = z.object({ ...befell, pieces: z.array(z.object(size)).min(1, "Give one piece or two.").max(2, "Cut it down again for more than two pieces."), brought: minorUnits.default(0) });
+/** What is kept of what is left, as it was shown; not given, all that is worth keeping. */
+export const rests = z.array(z.object(size)).max(6).optional();
+export const cutDownInput = z.object({ ...befell, pieces: z.array(z.object(size)).min(1, "Give one piece or two.").max(2, "Cut it down again for more than two pieces."), rests, brought: minorUnits.default(0) });
 export const withdrawPanelEventInput = z.object({ projectId, eventId: id, reason: line(200) });
 
 export const FACE_LETTERS = ["A", "B", "C", "D"] as const;

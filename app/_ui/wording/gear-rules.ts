@@ -28,6 +28,7 @@ export const GEAR_WORDING: Readonly<Record<string, Wording>> = {
   "panel-damaged-already": { title: "{panel} is put aside as damaged already.", todo: "Record its repair, or scrap it." },
   "panel-demoted-already": { title: "{panel} is demoted already.", todo: "Scrap it when it is no longer good for hidden faces." },
   "panel-cut-larger": { title: "{piece} does not come out of {panel}, which is {size}.", todo: "Cut smaller pieces, the saw cut between them counted, or take a larger panel." },
+  "panel-rest-changed": { title: "A rest of {size} is not left of {panel}.", todo: "The saw or the sizes to keep were changed meanwhile. Load the page again and cut it down anew." },
   "panel-event-withdrawn": { title: "This entry was withdrawn before.", todo: "Load the page again to see it." },
   "panel-in-other-set": { title: "{panel} belongs to set {set}.", todo: "Take it out of {set} first, or choose another panel." },
   "set-name-taken": { title: "There is a set called {name} already.", todo: "Use that one, or give this one another name." },

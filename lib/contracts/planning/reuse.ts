@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { FACE_LETTERS } from "../gear.ts";
+import { FACE_LETTERS, rests } from "../gear.ts";
 import { id, instant, line } from "../fields.ts";
 
 const face = z.enum(FACE_LETTERS, { message: "Name a face: A, B, C or D." });
@@ -24,4 +24,4 @@ export type ReuseLine = z.output<typeof acceptReuseInput>["lines"][number];
 
 export const reservedInput = z.object({ projectId: id, columnId: id.optional() });
 export const withdrawReservedInput = z.object({ projectId: id, reservationIds: z.array(id).min(1, "Choose at least one line.").max(MOST_LINES), reason: line(200) });
-export const cutReservedInput = z.object({ projectId: id, reservationId: id, happenedAt: instant });
+export const cutReservedInput = z.object({ projectId: id, reservationId: id, happenedAt: instant, rests });

@@ -32,6 +32,10 @@ const isHere = (line: Reserved, { where, columnId }: Pick<ReservedPanel, "where"
 export const waitsForSaw = (line: Reserved, panel: Pick<ReservedPanel, "widthMm" | "heightMm">): boolean =>
   line.cutDown && (Math.floor(panel.widthMm) > line.widthMm || Math.floor(panel.heightMm) > line.heightMm);
 
+/** What is cut for it: never larger than the panel is, where that lies a hair under the whole millimetre asked for. */
+export const pieceFor = (line: Pick<Reserved, "widthMm" | "heightMm">, panel: Pick<ReservedPanel, "widthMm" | "heightMm">): { readonly widthMm: number; readonly heightMm: number } =>
+  ({ widthMm: Math.min(line.widthMm, panel.widthMm), heightMm: Math.min(line.heightMm, panel.heightMm) });
+
 type Known = { readonly column: (id: string) => ReservedColumn | undefined; readonly panel: (id: string) => ReservedPanel | undefined; readonly cameOff: (columnId: string, face: string) => string | null };
 
 /** What a line comes to as things stand; null where it goes on as it is. */

@@ -3,6 +3,7 @@ import { FACE_LETTERS, type FaceLetter } from "#lib/contracts/gear.ts";
 import type { CuttingRule } from "#lib/contracts/planning/cutting.ts";
 import { naturalOrder } from "#lib/kernel/natural-order.ts";
 import { panelLife } from "#lib/trade/gear/panel-life.ts";
+import { SAME_PLY_MM } from "#lib/trade/gear/panel-rests.ts";
 import type { Reserved } from "#lib/trade/gear/reserved.ts";
 import type { ReusePanel } from "#lib/trade/planning/reuse/reuse-order.ts";
 import type { PanelRow } from "../../gear/panels/panel-store.ts";
@@ -11,8 +12,6 @@ import type { ComingLift } from "./reuse-store.ts";
 
 export const SITE = "site";
 export const YARD = "yard";
-/** Sheets of one thickness differ by this much, new to worn. Common practice, no source. */
-const SAME_PLY_MM = 1;
 const GONE = new Set(["lost", "scrapped"]);
 
 type Known = { readonly lifts: readonly ComingLift[]; readonly days: ReuseDays; readonly rule: CuttingRule; readonly columnsOfSet: ReadonlyMap<string, readonly string[]>; readonly thicknessMm: number };

@@ -2,11 +2,14 @@ import "server-only";
 import { gearInput, panelInput } from "#lib/contracts/gear.ts";
 import { notFound, ok } from "#lib/kernel/result.ts";
 import { panelLife } from "#lib/trade/gear/panel-life.ts";
+import { isSound } from "#lib/trade/gear/panel-rests.ts";
+import { readCuttingRule } from "../../cutting/read-cutting-rule.ts";
 import type { ProjectScope } from "../../gate/scope.ts";
 import { projectUseCase } from "../../gate/use-case.ts";
 import { projectHead } from "../../projects/project-head.ts";
 import { readProject } from "../../projects/store.ts";
 import { listOpenPlaces } from "../ledger/place-store.ts";
+import { restRule } from "../panels/cut-down.ts";
 import { listCutInto, listPanels, type PanelRow } from "../panels/panel-store.ts";
 import { listSets } from "../panels/set-store.ts";
 import { listReserved } from "../reserved/reserved-store.ts";
@@ -43,9 +46,10 @@ async function comingFor(scope: ProjectScope, itemId: string) {
 export const getPanel = projectUseCase("gear.getPanel", "gear.read", panelInput, async (scope, { itemId }) => {
   const [panel] = await listPanels(scope, { itemIds: [itemId] });
   if (!panel || (panel.placeProjectId !== null && panel.placeProjectId !== scope.projectId)) return notFound("panel");
+  const project = await readProject(scope);
   const [parent] = panel.cutFromId === null ? [] : await listPanels(scope, { itemIds: [panel.cutFromId] });
   return ok({
-    project: projectHead(await readProject(scope)), panel: withLife(panel), parent: parent ? { itemId: parent.itemId, name: parent.name } : null,
+    project: projectHead(project), panel: { ...withLife(panel), isSound: isSound(panel, panelLife(panel, panel.events, panel.strippedAt)) }, saw: restRule(readCuttingRule(project)), parent: parent ? { itemId: parent.itemId, name: parent.name } : null,
     cutInto: (await listCutInto(scope, itemId)).map(({ item, ...rest }) => ({ ...rest, name: item.name })), movements: await listMovements(scope, { itemId, most: 100 }), coming: await comingFor(scope, itemId), role: scope.member.role,
   });
 });

@@ -49,12 +49,12 @@ async function scrap(scope: ProjectScope, panel: PanelRow, happenedAt: string, r
   return postMovements(scope, [{ kind: "scrapped", projectId: scope.projectId, happenedAt, reason, lines }]);
 }
 
-/** Bigger to smaller, one way: the panel ends, and the pieces it was cut into begin where it lay. */
-export const cutDownPanel = projectUseCase("gear.cutDownPanel", "gear.move", cutDownInput, async (scope, { itemId, happenedAt, pieces, brought }) => {
+/** Bigger to smaller, one way: the panel ends, and the pieces it was cut into begin where it lay; what is left worth keeping goes on to the rack. */
+export const cutDownPanel = projectUseCase("gear.cutDownPanel", "gear.move", cutDownInput, async (scope, { itemId, happenedAt, pieces, rests: kept, brought }) => {
   const panel = await findPanel(scope, itemId);
   const [first, ...rest] = pieces;
   if (!panel || !first) return notFound("panel");
-  const cut = await cutDown(scope, panel, { pieces: [first, ...rest], brought, happenedAt });
+  const cut = await cutDown(scope, panel, { pieces: [first, ...rest], brought, happenedAt, rests: kept });
   if (cut.ok) await settleReserved(scope);
   return cut;
 });

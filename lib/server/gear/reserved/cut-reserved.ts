@@ -1,15 +1,15 @@
 import "server-only";
 import { cutReservedInput } from "#lib/contracts/planning/reuse.ts";
 import { brokenRule, notFound, ok } from "#lib/kernel/result.ts";
-import { waitsForSaw } from "#lib/trade/gear/reserved.ts";
+import { pieceFor, waitsForSaw } from "#lib/trade/gear/reserved.ts";
 import { recordChange } from "../../gate/change-line.ts";
 import { projectUseCase } from "../../gate/use-case.ts";
 import { cutDown, findPanel } from "../panels/cut-down.ts";
 import { bindReserved, listReserved } from "./reserved-store.ts";
 import { settleReserved } from "./settle-reserved.ts";
 
-/** Ticked as cut: the panel ends, and the piece for the face begins where it lay. */
-export const cutReserved = projectUseCase("gear.cutReserved", "gear.move", cutReservedInput, async (scope, { reservationId, happenedAt }) => {
+/** Ticked as cut: the panel ends, the piece for the face begins where it lay, and what is left worth keeping goes on to the rack. */
+export const cutReserved = projectUseCase("gear.cutReserved", "gear.move", cutReservedInput, async (scope, { reservationId, happenedAt, rests }) => {
   await recordChange(scope, { kind: "set-up", detail: { panels: "cut down" } });
   const line = (await listReserved(scope)).find(({ id }) => id === reservationId);
   if (!line) return notFound("line of the reuse plan");
@@ -17,12 +17,10 @@ export const cutReserved = projectUseCase("gear.cutReserved", "gear.move", cutRe
   if (!panel) return brokenRule("panel-not-back-yet", { column: line.gridRef, face: line.face, after: line.after ?? "" });
   if (!waitsForSaw(line, panel)) return brokenRule("panel-cut-already", { panel: panel.name, column: line.gridRef });
   if (panel.placeKind === "column") return brokenRule("panel-on-column", { panel: panel.name, place: panel.place ?? "" });
-  // Never larger than the panel is, where that lies a hair under the whole millimetre asked for.
-  const piece = { widthMm: Math.min(line.widthMm, panel.widthMm), heightMm: Math.min(line.heightMm, panel.heightMm) };
-  const cut = await cutDown(scope, panel, { pieces: [piece], brought: 0, happenedAt });
+  const cut = await cutDown(scope, panel, { pieces: [pieceFor(line, panel)], brought: 0, happenedAt, rests });
   if (!cut.ok) return cut;
   const [made] = cut.value.panels;
   if (made) await bindReserved(scope, { id: line.id, itemId: made.itemId });
   await settleReserved(scope);
-  return ok({ panel: made ?? null });
+  return ok({ panel: made ?? null, rests: cut.value.rests });
 });

@@ -1,21 +1,22 @@
 "use client";
 
 import { useState } from "react";
+import type { RestRule } from "#lib/trade/gear/panel-rests.ts";
 import { Button } from "#app/_ui/control/button.tsx";
 import { Dialog } from "#app/_ui/control/dialog.tsx";
 import { FieldForm } from "#app/_ui/field/field-form.tsx";
-import { LengthField } from "#app/_ui/field/length-field.tsx";
 import { NumberField } from "#app/_ui/field/number-field.tsx";
 import { SuggestField } from "#app/_ui/field/suggest-field.tsx";
 import { TextField } from "#app/_ui/field/text-field.tsx";
-import { numberOf, numberOrNull, textOf } from "#app/_ui/form/read-form.ts";
+import { numberOrNull, textOf } from "#app/_ui/form/read-form.ts";
 import { useAnswer } from "#app/_ui/form/use-answer.ts";
 import type { Units } from "#app/_ui/value/format-quantity.ts";
-import { cutDownPanelAction, recordPanelEventAction, withdrawPanelEventAction } from "../actions.ts";
+import { recordPanelEventAction, withdrawPanelEventAction } from "../actions.ts";
 import { moneyPlaces, toMinor } from "../money.ts";
+import { CutDownForm } from "./cut-down-form.tsx";
 
-type Panel = { readonly itemId: string; readonly name: string; readonly widthMm: number; readonly heightMm: number; readonly isDamaged: boolean; readonly mayTurn: boolean; readonly isDemoted: boolean };
-type Props = { readonly projectId: string; readonly panel: Panel; readonly units: Units; readonly currency: string };
+type Panel = { readonly itemId: string; readonly name: string; readonly widthMm: number; readonly heightMm: number; readonly isSound: boolean; readonly isDamaged: boolean; readonly mayTurn: boolean; readonly isDemoted: boolean };
+type Props = { readonly projectId: string; readonly panel: Panel; readonly saw: RestRule; readonly units: Units; readonly currency: string };
 type Act = "damaged" | "repaired" | "turned" | "demoted" | "scrapped";
 
 const ACTS: Readonly<Record<Act, { readonly label: string; readonly title: string; readonly amount: string | null; readonly reasons: readonly string[] }>> = {
@@ -37,7 +38,7 @@ export function PanelActs(props: Props) {
       {acts.map((act) => <Button key={act} size="glove" kind={act === "scrapped" ? "danger" : "plain"} onPress={() => setOpen(act)}>{ACTS[act].label}</Button>)}
       <Button size="glove" onPress={() => setOpen("cut down")}>Cut down</Button>
       <Dialog title={open === null || open === "cut down" ? `Cut ${panel.name} down` : `${panel.name}: ${ACTS[open].title.toLowerCase()}`} isOpen={open !== null} onOpenChange={(isOpen) => { if (!isOpen) close(); }}>
-        {open === null ? null : open === "cut down" ? <CutDown {...props} onDone={close} /> : <ActForm {...props} act={open} onDone={close} />}
+        {open === null ? null : open === "cut down" ? <CutDownForm {...props} onDone={close} /> : <ActForm {...props} act={open} onDone={close} />}
       </Dialog>
     </div>
   );
@@ -57,29 +58,6 @@ function ActForm({ projectId, panel, currency, act, onDone }: Props & { readonly
       <SuggestField name="reason" label={act === "repaired" ? "What was done" : "Why"} suggestions={reasons} size="glove" isRequired={act === "damaged" || act === "demoted" || act === "scrapped"} />
       {amountLabel ? <NumberField name="amount" label={amountLabel} unit={currency} minValue={0} places={moneyPlaces(currency)} size="glove" /> : null}
       <div className="flex justify-end"><Button type="submit" kind={act === "scrapped" ? "danger" : "primary"} size="glove" isPending={isPending}>{label}</Button></div>
-    </FieldForm>
-  );
-}
-
-function CutDown({ projectId, panel, units, currency, onDone }: Props & { readonly onDone: () => void }) {
-  const { submit, failure, isPending } = useAnswer(async (data) => {
-    const piece = (which: "first" | "second") => ({ widthMm: numberOf(data, `${which}Width`), heightMm: numberOf(data, `${which}Height`) });
-    const pieces = numberOrNull(data, "secondWidth") === null && numberOrNull(data, "secondHeight") === null ? [piece("first")] : [piece("first"), piece("second")];
-    const answer = await cutDownPanelAction({ projectId, itemId: panel.itemId, happenedAt: new Date().toISOString(), pieces, brought: toMinor(numberOrNull(data, "brought") ?? 0, currency) });
-    if (answer.ok) onDone();
-    return answer;
-  });
-  return (
-    <FieldForm action={submit} {...(failure ? { failure } : {})}>
-      <p>{panel.name} ends, and one or two smaller panels begin where it lies. This does not go the other way.</p>
-      <div className="grid items-start gap-4 sm:grid-cols-2">
-        <LengthField name="firstWidth" label="Width" units={units} isRequired />
-        <LengthField name="firstHeight" label="Height" units={units} defaultValueMm={panel.heightMm} isRequired />
-        <LengthField name="secondWidth" label="Width of a second piece" units={units} />
-        <LengthField name="secondHeight" label="Height of a second piece" units={units} />
-        <NumberField name="brought" label="Worth carried over" hint="Taken off this panel's cost and shared by the pieces" unit={currency} minValue={0} places={moneyPlaces(currency)} />
-      </div>
-      <div className="flex justify-end"><Button type="submit" kind="primary" size="glove" isPending={isPending}>Cut it down</Button></div>
     </FieldForm>
   );
 }

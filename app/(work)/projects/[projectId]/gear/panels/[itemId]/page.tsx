@@ -23,7 +23,7 @@ export default async function PanelPage({ params }: Props) {
   const { projectId, itemId } = await params;
   const answer = await getPanel(await currentCaller(), { projectId, itemId });
   if (!answer.ok) return <Refused failure={answer.failure} />;
-  const { project, panel, parent, cutInto, movements, coming, role } = answer.value;
+  const { project, panel, saw, parent, cutInto, movements, coming, role } = answer.value;
   const { life, currency } = panel;
   const mayMove = can(role, "gear.move");
   const money = (minor: number): string => moneyText(minor, currency);
@@ -40,7 +40,7 @@ export default async function PanelPage({ params }: Props) {
         { label: "Cost per use", value: life.costPerUse === null ? "not used yet" : money(life.costPerUse) },
       ]}
     >
-      {mayMove && life.ended === null ? <PanelActs projectId={projectId} panel={{ itemId, name: panel.name, widthMm: panel.widthMm, heightMm: panel.heightMm, isDamaged: life.damaged !== null, mayTurn: panel.filmFaces === 2 && life.turnedAt === null, isDemoted: life.demoted !== null }} units={project.units} currency={currency} /> : null}
+      {mayMove && life.ended === null ? <PanelActs projectId={projectId} panel={{ itemId, name: panel.name, widthMm: panel.widthMm, heightMm: panel.heightMm, isSound: panel.isSound, isDamaged: life.damaged !== null, mayTurn: panel.filmFaces === 2 && life.turnedAt === null, isDemoted: life.demoted !== null }} saw={saw} units={project.units} currency={currency} /> : null}
       {life.damaged ? <Notice kind="problem" title="Damaged">{life.damaged.reason}. It serves no column until its repair is recorded.</Notice> : null}
       {coming.length > 0 ? (
         <Section title="Coming columns" note="Spoken for by the accepted reuse plan, one after another">

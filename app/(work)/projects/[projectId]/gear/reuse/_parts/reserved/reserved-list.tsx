@@ -19,7 +19,7 @@ export function ReservedList({ projectId, lines, units, mayCut, withColumn = fal
             {line.itemId && line.panel ? <Link href={paths.gearPanel(projectId, line.itemId)}>{line.panel}</Link> : line.source === "new" ? <span className="text-accent">new</span> : `off ${line.after ?? ""}, face ${line.afterFace ?? ""}`}
             <span className="block text-sm text-ink-soft">{standingWords(line, (mm) => lengthFigure(mm, units))}</span>
           </p>
-          {line.standing === "cut-down" && mayCut ? <CutButton projectId={projectId} reservationId={line.id} panel={line.panel ?? "the panel"} /> : null}
+          {line.standing === "cut-down" && mayCut ? <CutButton projectId={projectId} line={line} units={units} /> : null}
         </li>
       ))}
     </ul>
