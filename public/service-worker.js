@@ -10,7 +10,9 @@ const SIGNS = ["/icons/column.svg", "/icons/column-192.png"];
 const PATIENCE_MS = 7000;
 const FRESH_MS = 60000;
 
-const isKeptPage = (url) => /^\/projects\/[^/]+\/(today|columns|columns\/[^/]+)$/.test(url.pathname) || url.pathname === "/projects";
+const isKeptPage = (url) => /^\/projects\/[^/]+\/(today|columns|columns\/[^/]+|gear\/gather)$/.test(url.pathname) || url.pathname === "/projects";
+/** For other columns it is another list: a copy of one does not stand in for it. */
+const isOneOfMany = (url) => url.pathname.endsWith("/gear/gather");
 const isPart = (url) => url.pathname.startsWith("/_next/static/") || /^\/(icon|manifest|icons\/)/.test(url.pathname);
 const isDoor = (url) => /^\/api\/auth\/(signout|callback)/.test(url.pathname);
 
@@ -57,7 +59,7 @@ async function answerPart(request) {
 
 async function answerPage(event, url) {
   const cache = await caches.open(PAGES);
-  const kept = (await cache.match(url.href)) ?? (await cache.match(url.href, { ignoreSearch: true }));
+  const kept = (await cache.match(url.href)) ?? (isOneOfMany(url) ? undefined : await cache.match(url.href, { ignoreSearch: true }));
   try {
     const response = await fetchPage(event.request, kept !== undefined);
     // Only a page that was asked for by address and answered as itself is a page; a way to the sign-in is not.

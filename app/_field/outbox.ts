@@ -1,9 +1,9 @@
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
-import type { KeptItem, NewItem } from "#app/_field/outbox/kept-item.ts";
+import { isTick, type KeptItem, type NewItem } from "#app/_field/outbox/kept-item.ts";
 import { makeEventId, randomBytes } from "#app/_field/outbox/make-event-ids.ts";
-import { neverArrived, nextBatch, onItsWay, outlived, park, requeue, retryPause, settle, stumble, type Batch } from "#app/_field/outbox/outbox-plan.ts";
+import { neverArrived, nextBatch, onItsWay, outlived, park, pointless, requeue, retryPause, settle, settleMoves, stayed, stumble, type Batch } from "#app/_field/outbox/outbox-plan.ts";
 import { openOutboxStore, type OutboxStore } from "#app/_field/outbox/outbox-store.ts";
-import { sendEvents } from "#app/_field/outbox/send-events.ts";
+import { sendBatch } from "#app/_field/outbox/send-batch.ts";
 import { noteContact } from "./reception.ts";
 
 export type OutboxView = {
@@ -154,8 +154,8 @@ export class Outbox {
   }
 
   private async send(store: OutboxStore, batch: Batch, personId: string): Promise<"on" | "stumbled" | "stop"> {
-    const sending = await sendEvents(batch, personId);
-    noteContact(sending.kind !== "unreachable");
+    const sending = await sendBatch(batch, personId);
+    noteContact(sending.kind !== "unreachable" && sending.kind !== "never-left");
     if (sending.kind !== "signed-out") this.set({ isSignedOut: false });
     switch (sending.kind) {
       case "answered":
@@ -164,14 +164,22 @@ export class Outbox {
         await store.change(settle(batch.items, sending.answer, Date.now()));
         // An answer that says nothing about any item would be asked for without end.
         return batch.items.some(({ event }) => this.answers.has(event.id)) ? "on" : this.stop();
+      case "moved":
+        this.failures = 0;
+        await store.change(settleMoves(batch.items, sending.takenAt, Date.now()));
+        return "on";
       case "refused":
         await store.change(this.noteRefusals(park(batch.items, sending.failure, Date.now())));
+        await store.remove(pointless(await store.list()), () => true);
         return "on";
       case "stumbled":
         await store.change(stumble(batch.items));
         return "stumbled";
       case "signed-out":
         this.set({ isSignedOut: true });
+        return this.stop();
+      case "never-left":
+        await store.change(stayed(batch.items));
         return this.stop();
       case "unreachable":
         return this.stop();
@@ -180,7 +188,7 @@ export class Outbox {
 
   /** A message refused as a whole tells nothing of its entries, so those parked for it are given the answer here. */
   private noteRefusals(items: KeptItem[]): KeptItem[] {
-    for (const { event: { id, columnId }, standing } of items)
+    for (const { event: { id, columnId }, standing } of items.filter(isTick))
       if (standing === "refused") this.answers.set(id, { seq: 0, columns: [], answers: [{ id, columnId, outcome: "refused", findings: [] }] });
     return items;
   }

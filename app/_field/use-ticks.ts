@@ -6,7 +6,7 @@ import { groupBy } from "#lib/kernel/group-by.ts";
 import { undoOf } from "#lib/trade/progress/site-event.ts";
 import type { Plumbing } from "#lib/trade/progress/stages.ts";
 import { expectedSign, type ExpectedSign, type SignState } from "#app/_field/outbox/expected-sign.ts";
-import type { Draft, KeptEvent, KeptItem } from "#app/_field/outbox/kept-item.ts";
+import { isTick, type Draft, type KeptEvent, type KeptItem } from "#app/_field/outbox/kept-item.ts";
 import { makeEventId, randomBytes } from "#app/_field/outbox/make-event-ids.ts";
 import { makeItems, mergeAnswers } from "#app/_field/outbox/make-items.ts";
 import { outbox } from "./outbox.ts";
@@ -33,8 +33,8 @@ export type Ticks = {
   readonly giveReason: (ids: readonly string[], reason: string, onSaved?: (ids: readonly string[]) => void) => Promise<TickOutcome>;
   /** Forgets entries that were not taken. */
   readonly drop: (ids: readonly string[]) => Promise<void>;
-  /** Entries of this project waiting on this phone. */
-  readonly pending: readonly KeptItem[];
+  /** Ticks of this project waiting on this phone. */
+  readonly pending: readonly KeptItem<KeptEvent>[];
   /** The sign to draw for a column, what waits on this phone counted in. */
   readonly expect: (column: SignState & { readonly id: string }) => ExpectedSign;
 };
@@ -53,7 +53,7 @@ async function sendAndSee(ids: readonly string[]): Promise<TickOutcome> {
 
 /** Entries that never left are struck out; for the others a withdrawal follows them. */
 async function undoAll(ids: readonly string[], record: (drafts: readonly Draft[]) => Promise<TickOutcome>): Promise<TickOutcome> {
-  const left = await outbox().strikeOut(ids);
+  const left = (await outbox().strikeOut(ids)).filter(isTick);
   return left.length === 0 ? { where: "saved-on-phone", ids: [] } : record(left.map(({ event, about }) => ({ ...undoOf(event), about })));
 }
 
@@ -75,7 +75,7 @@ export function useTicks({ projectId, personId, personName = "", plumbing = "dur
     return { tick, giveReason, undo: (ids: readonly string[]) => undoAll(ids, tick), drop: (ids: readonly string[]) => outbox().drop(ids) };
   }, [projectId, personId, personName]);
   return useMemo(() => {
-    const pending = items.filter((item) => item.standing === "waiting" && item.projectId === projectId && item.personId === personId);
+    const pending = items.filter(isTick).filter((item) => item.standing === "waiting" && item.projectId === projectId && item.personId === personId);
     const byColumn = groupBy(pending.map((item) => item.event), (event) => event.columnId);
     const none: readonly KeptEvent[] = [];
     const expect: Ticks["expect"] = ({ id, done, flagged }) => expectedSign({ done, flagged }, id, byColumn.get(id) ?? none, plumbing);

@@ -3,6 +3,8 @@ import { FAMILIES, MOST_PIECES } from "#lib/trade/gear/ledger.ts";
 import { between, day, id, instant, line, optionalLine } from "./fields.ts";
 
 const projectId = id;
+/** Whom the sender takes to be signed in; a phone that passes from hand to hand may have somebody else by now. */
+const sender = id.optional();
 export const pieces = z
   .number({ message: "Give a whole number of pieces." })
   .int("Give whole pieces.")
@@ -25,7 +27,7 @@ export const countPhotoInput = z.object({ projectId, photoId: id });
 export const gatherInput = z.object({ projectId, columnIds: z.array(id).max(500).optional(), on: day.optional() });
 /** What goes on a truck, or on to the columns it is for. */
 export const gatherLinesInput = z.object({
-  projectId, movementId: id, happenedAt: instant,
+  projectId, movementId: id, happenedAt: instant, personId: sender,
   to: z.discriminatedUnion("what", [z.object({ what: z.literal("truck"), truckId: id }), z.object({ what: z.literal("columns") })]),
   lines: z.array(z.object({ itemId: id, fromId: id, columnId: id, quantity: pieces })).min(1, "Say what is gathered.").max(500),
 });
@@ -53,7 +55,8 @@ export const openStockInput = z.object({
 export const moveGearInput = z
   .object({ projectId, happenedAt: instant, fromId: id, toId: id, lines: z.array(moved).min(1, "Say what moved.").max(200), reason: optionalLine(300) })
   .refine(({ fromId, toId }) => fromId !== toId, { path: ["toId"], message: "Choose another place to move it to." });
-export const reverseMovementInput = z.object({ projectId, movementId: id, reason: line(300) });
+/** `reversalId` is the sender's, so that a message that comes twice takes back once. */
+export const reverseMovementInput = z.object({ projectId, movementId: id, reason: line(300), reversalId: id.optional(), personId: sender });
 export const cleanGearInput = z.object({ projectId, happenedAt: instant, fromId: id, toId: id, lines: z.array(moved).max(200).nullable().default(null) });
 
 const size = { widthMm: between(20, 4000, "Width in mm"), heightMm: between(20, 30_000, "Height in mm") };

@@ -1,14 +1,14 @@
 import type { RecordAnswer } from "#lib/contracts/progress.ts";
-import type { Draft, KeptEvent, NewItem } from "./kept-item.ts";
+import type { Draft, KeptEntry, MoveDraft, NewItem } from "./kept-item.ts";
 
 type Maker = { readonly projectId: string; readonly personId: string; readonly personName: string };
 
 /** Drafts made whole: each with its own id, in order, and the time it happened. */
-export function makeItems(drafts: readonly Draft[], maker: Maker, now: () => number, newId: (at: number) => string): NewItem[] {
+export function makeItems(drafts: readonly (Draft | MoveDraft)[], maker: Maker, now: () => number, newId: (at: number) => string): NewItem[] {
   return drafts.map(({ about = "", happenedAt, reason = null, ...fact }) => {
     const madeAt = now();
     const id = newId(madeAt);
-    const event: KeptEvent = { ...fact, id, reason, happenedAt: happenedAt ?? new Date(madeAt).toISOString() };
+    const event: KeptEntry = { ...fact, id, reason, happenedAt: happenedAt ?? new Date(madeAt).toISOString() };
     return {
       ...maker, event, about, madeAt, standing: "waiting", tries: 0, stumbles: 0, outcome: null, findings: [], failure: null, answeredAt: null,
     };

@@ -1,5 +1,6 @@
 import type { EventAnswer, RecordAnswer } from "#lib/contracts/progress.ts";
-import type { KeptItem } from "./kept-item.ts";
+import type { Failure } from "#lib/kernel/result.ts";
+import { isGathering, isMove, type KeptItem } from "./kept-item.ts";
 
 /** What goes off in one message. */
 export type Batch = { readonly projectId: string; readonly saved: boolean; readonly items: readonly KeptItem[] };
@@ -18,8 +19,8 @@ const isLate = (item: KeptItem, now: number): boolean => Math.abs(now - item.mad
 const inOrder = (items: readonly KeptItem[]): KeptItem[] => [...items].sort((left, right) => left.place - right.place);
 
 /**
- * The next message for one person: the oldest waiting items of one project, in the order they were made. Items of
- * anyone else who used this phone are never in it.
+ * The next message for one person: the oldest waiting items of one project, in the order they were made, so that what
+ * was gathered for a column arrives before the tick that it stands. Items of anyone else who used this phone are never in it.
  */
 export function nextBatch(items: readonly KeptItem[], personId: string, now: number, passOver: ReadonlySet<string>): Batch | null {
   const waiting = inOrder(items).filter(
@@ -34,9 +35,13 @@ export function nextBatch(items: readonly KeptItem[], personId: string, now: num
   return { projectId: first.projectId, saved, items: ofProject.slice(0, most) };
 }
 
-const goesAlone = (item: KeptItem): boolean => item.stumbles >= STUMBLES_TOGETHER;
+/** What moves gear is taken or refused by itself. */
+const goesAlone = (item: KeptItem): boolean => item.stumbles >= STUMBLES_TOGETHER || isMove(item);
 
 export const onItsWay = (items: readonly KeptItem[]): KeptItem[] => items.map((item) => ({ ...item, tries: item.tries + 1 }));
+
+/** Back as before: the message did not leave the phone. */
+export const stayed = (items: readonly KeptItem[]): KeptItem[] => items.map((item) => ({ ...item, tries: Math.max(0, item.tries - 1) }));
 
 const STANDING_AFTER: Readonly<Record<EventAnswer["outcome"], KeptItem["standing"]>> = {
   accepted: "sent", repeat: "sent", queried: "sent", "needs-reason": "asks", refused: "refused",
@@ -53,10 +58,21 @@ export function settle(items: readonly KeptItem[], answer: RecordAnswer, now: nu
   });
 }
 
+/** Gear that was moved; `takenAt` as the server told it. */
+export const settleMoves = (items: readonly KeptItem[], takenAt: string | null, now: number): KeptItem[] =>
+  items.map((item) => ({ ...item, standing: "sent", outcome: "accepted", takenAt, answeredAt: now }));
+
 /** A message refused as a whole: alone, the item is parked; together, each goes alone to find the one at fault. */
-export function park(items: readonly KeptItem[], failure: string, now: number): KeptItem[] {
+export function park(items: readonly KeptItem[], failure: Failure, now: number): KeptItem[] {
   if (items.length > 1) return items.map((item) => ({ ...item, stumbles: STUMBLES_TOGETHER }));
-  return items.map((item) => ({ ...item, standing: "refused", outcome: "refused", failure, answeredAt: now }));
+  return items.map((item) => ({ ...item, standing: "refused", outcome: "refused", failure: failure.kind, refusal: failure, answeredAt: now }));
+}
+
+/** What was gathered and refused although it is to be taken back anyway, and the taking back: neither has anything to tell. */
+export function pointless(items: readonly KeptItem[]): string[] {
+  const refused = new Set(items.filter((item) => isGathering(item) && item.standing === "refused").map(({ event }) => event.id));
+  return items.flatMap(({ event, standing }) =>
+    event.kind === "taken-back" && standing === "waiting" && refused.has(event.movementId) ? [event.id, event.movementId] : []);
 }
 
 export const stumble = (items: readonly KeptItem[]): KeptItem[] => items.map((item) => ({ ...item, stumbles: item.stumbles + 1 }));
@@ -67,7 +83,7 @@ export const neverArrived = ({ standing, tries }: KeptItem): boolean =>
 
 /** Back in the queue, as after a reason was given or a hindrance removed. */
 export const requeue = (item: KeptItem, reason: string | null): KeptItem => ({
-  ...item, standing: "waiting", stumbles: 0, outcome: null, findings: [], failure: null, answeredAt: null,
+  ...item, standing: "waiting", stumbles: 0, outcome: null, findings: [], failure: null, refusal: undefined, answeredAt: null,
   event: reason === null ? item.event : { ...item.event, reason },
 });
 

@@ -1,8 +1,8 @@
 import { quantityText, type Units } from "#app/_ui/value/format-quantity.ts";
-import type { Draft, KeptEvent } from "#app/_field/outbox/kept-item.ts";
+import type { Draft, KeptEntry } from "#app/_field/outbox/kept-item.ts";
 
 /** What an entry says, for lists and bars: "clamped", "cage released", "back to stood". */
-export function actWords(act: Draft | KeptEvent, units: Units = "metric"): string {
+export function actWords(act: Draft | KeptEntry, units: Units = "metric"): string {
   switch (act.kind) {
     case "stage-reached":
       return act.stage;
@@ -22,6 +22,10 @@ export function actWords(act: Draft | KeptEvent, units: Units = "metric"): strin
       return "entry withdrawn";
     case "settled":
       return act.stands ? "entry stands" : "entry set aside";
+    case "gathered":
+      return act.to.what === "truck" ? "on the truck" : "at the column";
+    case "taken-back":
+      return "taken back";
     case "acknowledged":
       return "exception seen";
     default:

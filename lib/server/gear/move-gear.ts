@@ -1,9 +1,9 @@
 import "server-only";
 import { cleanGearInput, moveGearInput, reverseMovementInput } from "#lib/contracts/gear.ts";
-import { brokenRule, notFound, ok } from "#lib/kernel/result.ts";
+import { brokenRule, conflict, fail, notFound, ok, type Result } from "#lib/kernel/result.ts";
 import { isSource, TICK_KINDS, transfer } from "#lib/trade/gear/ledger.ts";
 import { projectUseCase } from "../gate/use-case.ts";
-import { findMovement, listPlaces, listStandings } from "./ledger/ledger-store.ts";
+import { findMovement, holdMovementId, listPlaces, listStandings } from "./ledger/ledger-store.ts";
 import { findReceiptOf } from "./orders/order-store.ts";
 import { findPanelEventOf } from "./panels/panel-store.ts";
 import { findStandingOn } from "./ticks/tick-store.ts";
@@ -33,8 +33,14 @@ export const cleanGear = projectUseCase("gear.cleanGear", "gear.move", cleanGear
   }]);
 });
 
-/** Takes back a movement somebody keyed. One that follows from a tick goes with its tick. */
-export const reverseMovement = projectUseCase("gear.reverseMovement", "gear.move", reverseMovementInput, async (scope, { movementId, reason }) => {
+/** Takes back a movement somebody keyed; the same id twice takes back once. One that follows from a tick goes with its tick. */
+export const reverseMovement = projectUseCase("gear.reverseMovement", "gear.move", reverseMovementInput, async (scope, { movementId, reason, reversalId, personId }): Promise<Result<readonly string[]>> => {
+  if (personId !== undefined && personId !== scope.member.id) return fail({ kind: "not-signed-in" });
+  if (reversalId !== undefined) {
+    await holdMovementId(scope, reversalId);
+    const known = await findMovement(scope, reversalId);
+    if (known) return known.reversesId === movementId ? ok([reversalId]) : conflict("movement");
+  }
   const movement = await findMovement(scope, movementId);
   if (!movement || (movement.projectId !== null && movement.projectId !== scope.projectId)) return notFound("movement");
   if (movement.siteEventId !== null && (TICK_KINDS as readonly string[]).includes(movement.kind)) return brokenRule("movement-follows-tick");
@@ -46,7 +52,7 @@ export const reverseMovement = projectUseCase("gear.reverseMovement", "gear.move
   if (receipt) return brokenRule("movement-of-receipt", { docket: receipt.number ?? "", number: receipt.order.number });
   const entry = await findPanelEventOf(scope, movementId);
   if (entry) return brokenRule("movement-of-panel", { panel: entry.panel.item.name, what: entry.kind });
-  const mirrored = await mirrorMovement(scope, movementId, reason);
+  const mirrored = await mirrorMovement(scope, movementId, reason, reversalId);
   if (mirrored.ok) await settleReserved(scope);
   return mirrored;
 });

@@ -74,14 +74,14 @@ describe("a gather list", () => {
 
   it("is taken back movement by movement, not while the form stands with it", async () => {
     const site = await aSite();
-    const [loaded = ""] = valueOf(await site.post("truck", [site.clamp]));
-    const [brought = ""] = valueOf(await site.post("columns", [site.clamp]));
+    const { movementId: loaded } = valueOf(await site.post("truck", [site.clamp]));
+    const { movementId: brought } = valueOf(await site.post("columns", [site.clamp]));
     const back = (movementId: string) => reverseMovement(company.leadingHand, { projectId: site.projectId, movementId, reason: "Wrong column" });
     expect(refusal(await back(loaded))).toBe("gear-not-there");
     valueOf(await back(brought));
     valueOf(await back(loaded));
     expect([await site.at(site.clamp, "rack"), await site.at(site.clamp, "truck"), await site.at(site.clamp, "column")]).toEqual([60, 0, 0]);
-    const [again = ""] = valueOf(await site.post("columns", [site.clamp]));
+    const { movementId: again } = valueOf(await site.post("columns", [site.clamp]));
     await site.tick("clamped");
     expect(refusal(await back(again))).toBe("gathered-stands");
   });
@@ -100,5 +100,69 @@ describe("a gather list", () => {
     expect(await site.at(site.wedge, "column")).toBe(wedges);
     await site.tick("stood");
     expect(refusal(await send(anId()))).toBe("gather-column-stands");
+  });
+});
+
+describe("what a phone kept of gathering", () => {
+  const linesOf = async (site: Awaited<ReturnType<typeof aSite>>, itemId: string) =>
+    (await site.list()).take.filter((line) => line.itemId === itemId).flatMap(({ placeId, columns }) => columns.map((each) => ({ itemId, fromId: placeId, ...each })));
+  const movementsOf = async (projectId: string, kind: string) =>
+    ask<{ id: string; happened: Date }>(database.url, "select id::text, happened_at happened from gear_movement where project_id = $1 and kind = $2", [projectId, kind]);
+
+  it("moves once however often it comes, at once or later, and gets the same answer; under its own id and at its own moment", async () => {
+    const site = await aSite();
+    const happenedAt = new Date(Date.now() - 3 * 3_600_000).toISOString();
+    const message = { projectId: site.projectId, movementId: anId(), personId: company.leadingHand.personId, happenedAt, to: { what: "columns" as const }, lines: await linesOf(site, site.wedge) };
+    const send = () => gatherLines(company.leadingHand, message);
+    const [first, second] = (await Promise.all([send(), send()])).map(valueOf);
+    expect(second).toEqual(first);
+    await site.tick("stood");
+    expect(valueOf(await send())).toEqual(first);
+    expect(await movementsOf(site.projectId, "gathered")).toEqual([{ id: message.movementId, happened: new Date(happenedAt) }]);
+    // Each clamp has four wedges; sixty clamps and three hundred wedges were opened.
+    expect([await site.at(site.wedge, "column"), await site.at(site.wedge, "rack")]).toEqual([site.clamps * 4, 300 - site.clamps * 4]);
+  });
+
+  it("is not taken for somebody else who is signed in by now, nor under an id another used", async () => {
+    const site = await aSite();
+    const message = { projectId: site.projectId, movementId: anId(), happenedAt: new Date().toISOString(), to: { what: "columns" as const }, lines: await linesOf(site, site.wedge) };
+    expect(refusal(await gatherLines(company.office, { ...message, personId: company.leadingHand.personId }))).toBe("not-signed-in");
+    valueOf(await gatherLines(company.leadingHand, message));
+    expect(refusal(await gatherLines(company.office, message))).toBe("conflict");
+    expect(await movementsOf(site.projectId, "gathered")).toHaveLength(1);
+  });
+
+  it("of two phones that took the same panel one is told that it lies there no more, and nothing else of its load moves", async () => {
+    const site = await aSite();
+    const [panel = ""] = site.panels;
+    const [wanted, wedges] = [await linesOf(site, panel), await linesOf(site, site.wedge)];
+    const send = (caller: typeof company.office, lines: typeof wanted) => gatherLines(caller, { projectId: site.projectId, movementId: anId(), happenedAt: new Date().toISOString(), to: { what: "truck", truckId: site.truckId }, lines });
+    const answers = await Promise.all([send(company.leadingHand, [...wanted, ...wedges]), send(company.office, [...wanted, ...wedges])]);
+    expect(answers.map(refusal).sort()).toEqual(["gear-not-there", null]);
+    const [refused] = answers.flatMap((answer) => (answer.ok ? [] : [answer.failure]));
+    expect(refused).toMatchObject({ kind: "rule", values: { asked: expect.any(Number) as number, there: expect.any(Number) as number } });
+    expect([await site.at(panel, "truck"), await site.at(site.wedge, "truck")]).toEqual([1, site.clamps * 4]);
+  });
+
+  it("has happened once it arrives, though the phone's clock runs ahead", async () => {
+    const site = await aSite();
+    const tomorrow = new Date(Date.now() + 24 * 3_600_000).toISOString();
+    valueOf(await gatherLines(company.leadingHand, { projectId: site.projectId, movementId: anId(), happenedAt: tomorrow, to: { what: "columns" }, lines: await linesOf(site, site.wedge) }));
+    const [movement] = await movementsOf(site.projectId, "gathered");
+    expect(movement?.happened.getTime()).toBeLessThanOrEqual(Date.now() + 60_000);
+  });
+
+  it("is taken back once however often that comes; by another id it is taken back already", async () => {
+    const site = await aSite();
+    const { movementId } = valueOf(await site.post("columns", [site.wedge]));
+    const back = (reversalId: string) => reverseMovement(company.leadingHand, { projectId: site.projectId, movementId, reason: "Wrong column", reversalId, personId: company.leadingHand.personId });
+    const reversalId = anId();
+    expect((await Promise.all([back(reversalId), back(reversalId)])).map(valueOf)).toEqual([[reversalId], [reversalId]]);
+    expect(valueOf(await back(reversalId))).toEqual([reversalId]);
+    expect(await movementsOf(site.projectId, "reversed")).toHaveLength(1);
+    expect(await site.at(site.wedge, "rack")).toBe(300);
+    expect(refusal(await back(anId()))).toBe("movement-reversed-already");
+    expect(refusal(await back(movementId))).toBe("conflict");
+    expect(refusal(await reverseMovement(company.office, { projectId: site.projectId, movementId, reason: "Other", reversalId: anId(), personId: company.leadingHand.personId }))).toBe("not-signed-in");
   });
 });

@@ -1,18 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { EventAnswer, RecordAnswer } from "#lib/contracts/progress.ts";
-import type { KeptItem } from "#app/_field/outbox/kept-item.ts";
+import { isTick, type KeptEvent, type KeptItem } from "#app/_field/outbox/kept-item.ts";
 import { makeEventId } from "#app/_field/outbox/make-event-ids.ts";
 import { makeItems, mergeAnswers } from "#app/_field/outbox/make-items.ts";
 import {
-  countKept, MOST_TOGETHER, neverArrived, nextBatch, onItsWay, outlived, park, requeue, retryPause, settle, STUMBLES_TOGETHER, stumble,
+  countKept, MOST_TOGETHER, neverArrived, nextBatch, onItsWay, outlived, park, requeue, retryPause, settle, stayed, STUMBLES_TOGETHER, stumble,
 } from "#app/_field/outbox/outbox-plan.ts";
 
 const NOW = Date.parse("2031-04-17T06:30:00Z");
 const MINUTE = 60_000;
 const nobody: ReadonlySet<string> = new Set();
 
-function anItem(place: number, given: Partial<KeptItem> = {}): KeptItem {
+function anItem(place: number, given: Partial<KeptItem<KeptEvent>> = {}): KeptItem<KeptEvent> {
   const id = `item-${place}`;
   const event = { id, columnId: `column-${place}`, kind: "stage-reached", stage: "cut", happenedAt: "2031-04-17T06:29:55.000Z", reason: null } as const;
   return {
@@ -20,9 +20,9 @@ function anItem(place: number, given: Partial<KeptItem> = {}): KeptItem {
     stumbles: 0, outcome: null, findings: [], failure: null, answeredAt: null, ...given,
   };
 }
-const some = (count: number, given: Partial<KeptItem> = {}) => Array.from({ length: count }, (_, index) => anItem(index + 1, given));
+const some = (count: number, given: Partial<KeptItem<KeptEvent>> = {}) => Array.from({ length: count }, (_, index) => anItem(index + 1, given));
 const idsIn = (items: readonly KeptItem[] | undefined) => items?.map(({ event }) => event.id);
-const answering = (items: readonly KeptItem[], outcome: EventAnswer["outcome"]): RecordAnswer =>
+const answering = (items: readonly KeptItem<KeptEvent>[], outcome: EventAnswer["outcome"]): RecordAnswer =>
   ({ seq: 9, columns: [], answers: items.map(({ event }) => ({ id: event.id, columnId: event.columnId, outcome, findings: [] })) });
 
 describe("what goes off in one message", () => {
@@ -94,7 +94,7 @@ describe("one bad entry holds up no other", () => {
       const batch = nextBatch(items, "ari", NOW, nobody);
       if (batch === null) break;
       const isBad = batch.items.some(({ place }) => place === 3);
-      const after = isBad ? park(batch.items, "invalid", NOW) : settle(batch.items, answering(batch.items, "accepted"), NOW);
+      const after = isBad ? park(batch.items, { kind: "invalid", problems: [] }, NOW) : settle(batch.items, answering(batch.items.filter(isTick), "accepted"), NOW);
       items = items.map((item) => after.find(({ place }) => place === item.place) ?? item);
       parked.push(...after.filter(({ standing }) => standing === "refused").map(({ event }) => event.id));
     }
@@ -103,7 +103,7 @@ describe("one bad entry holds up no other", () => {
   });
 
   it("what the server fails over goes alone after three times and may be passed over", () => {
-    let items = some(2);
+    let items: readonly KeptItem[] = some(2);
     for (let time = 0; time < STUMBLES_TOGETHER; time += 1) items = stumble(items);
     expect(nextBatch(items, "ari", NOW, nobody)?.items).toHaveLength(1);
     expect(idsIn(nextBatch(items, "ari", NOW, new Set(["item-1"]))?.items)).toEqual(["item-2"]);
@@ -119,7 +119,7 @@ describe("one bad entry holds up no other", () => {
       const due = items.filter(({ standing, personId }) => standing === "waiting" && personId === "ari");
       const sent: KeptItem[] = [];
       for (let batch = nextBatch(items, "ari", NOW, nobody); batch !== null; batch = nextBatch(items, "ari", NOW, nobody)) {
-        const after = settle(batch.items, answering(batch.items, "accepted"), NOW);
+        const after = settle(batch.items, answering(batch.items.filter(isTick), "accepted"), NOW);
         sent.push(...batch.items);
         items = items.map((item) => after.find(({ place }) => place === item.place) ?? item);
       }
@@ -138,6 +138,10 @@ describe("what may be struck out without telling the server", () => {
   it("is nothing that was on its way, heard back from or not", () => {
     expect(onItsWay([anItem(1)]).map(neverArrived)).toEqual([false]);
     expect(neverArrived(anItem(1, { standing: "sent", tries: 1 }))).toBe(false);
+  });
+  it("is what the phone itself held back for want of reception", () => {
+    expect(stayed(onItsWay([anItem(1)])).map(neverArrived)).toEqual([true]);
+    expect(stayed(onItsWay([anItem(1, { tries: 1 })])).map(neverArrived)).toEqual([false]);
   });
 });
 

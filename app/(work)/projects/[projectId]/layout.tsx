@@ -39,7 +39,7 @@ export default async function ProjectLayout({ params, children }: Props) {
   ];
   return (
     <>
-      <KeepPages others={[paths.today(id), paths.columns(id)]} />
+      <KeepPages others={[paths.today(id), paths.columns(id), paths.gather(id)]} />
       <FieldLine project={{ id, timeZone, units }} me={{ id: account.value.id, name: account.value.name, role: account.value.role }} />
       <NavBar label={name} items={pages} />
       {isArchived ? (

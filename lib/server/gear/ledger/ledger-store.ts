@@ -42,7 +42,13 @@ export async function addMovements(scope: CompanyScope, movements: readonly (Mov
     from jsonb_to_recordset(${JSON.stringify(lines)}::jsonb) as l("movementId" uuid, "itemId" uuid, "placeId" uuid, quantity int)`;
 }
 
-export type KnownMovement = MovementRow & { readonly lines: readonly Line[]; readonly reversedById: string | null };
+export type KnownMovement = MovementRow & {
+  readonly byPersonId: string; readonly arrivedAt: string; readonly lines: readonly Line[]; readonly reversedById: string | null;
+};
+
+/** Until the transaction ends nobody else writes under an id a phone has given: of two messages with the same the second finds what the first wrote. */
+export const holdMovementId = (scope: CompanyScope, id: string) =>
+  scope.tx.$queryRaw`select 1 from (select pg_advisory_xact_lock(hashtextextended(${`movement ${scope.companyId} ${id}`}, 0))) taken`;
 
 /** One movement of the company with its lines, and what reversed it. */
 export async function findMovement(scope: CompanyScope, id: string): Promise<KnownMovement | null> {
@@ -53,7 +59,7 @@ export async function findMovement(scope: CompanyScope, id: string): Promise<Kno
   if (!row) return null;
   return {
     id: row.id, kind: row.kind as MovementKind, projectId: row.projectId, columnId: row.columnId, siteEventId: row.siteEventId,
-    happenedAt: row.happenedAt.toISOString(), reason: row.reason, reversesId: row.reversesId, reversedById: row.reversal[0]?.id ?? null,
+    happenedAt: row.happenedAt.toISOString(), arrivedAt: row.arrivedAt.toISOString(), byPersonId: row.byPersonId, reason: row.reason, reversesId: row.reversesId, reversedById: row.reversal[0]?.id ?? null,
     lines: row.lines.map(({ itemId, placeId, quantity }) => ({ itemId, placeId, quantity })),
   };
 }

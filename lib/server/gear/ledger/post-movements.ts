@@ -65,16 +65,16 @@ async function keep(scope: CompanyScope, movements: readonly Written[]): Promise
 const CUTS: ReadonlySet<MovementKind> = new Set(["cut up", "cut down"]);
 
 /**
- * Mirrors a movement, once. A mistake never was, so it is taken out at the moment it was said to have happened; what
- * was truly put back later gives its own moment.
+ * Mirrors a movement, once, under the sender's id where it has one. A mistake never was, so it is taken out at the
+ * moment it was said to have happened.
  */
-export async function reverseMovement(scope: CompanyScope, movementId: string, reason: string, happenedAt?: string): Promise<Result<readonly string[]>> {
+export async function reverseMovement(scope: CompanyScope, movementId: string, reason: string, id?: string): Promise<Result<readonly string[]>> {
   const movement = await findMovement(scope, movementId);
   if (!movement) return notFound("movement");
   if (movement.reversesId !== null) return brokenRule("movement-is-reversal");
   if (movement.reversedById !== null) return brokenRule("movement-reversed-already");
   const undone = await write(scope, [{
-    kind: "reversed", projectId: movement.projectId, columnId: movement.columnId, happenedAt: happenedAt ?? movement.happenedAt,
+    ...(id === undefined ? {} : { id }), kind: "reversed", projectId: movement.projectId, columnId: movement.columnId, happenedAt: movement.happenedAt,
     reason, reversesId: movement.id, lines: mirror(movement.lines),
   }]);
   const isUsed = CUTS.has(movement.kind) && !undone.ok && undone.failure.kind === "rule" && undone.failure.code === "gear-not-there";

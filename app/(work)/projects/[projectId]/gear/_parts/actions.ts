@@ -4,7 +4,6 @@ import { revalidatePath } from "next/cache";
 import type { Result } from "#lib/kernel/result.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import { fittingColumns } from "#lib/server/gear/pages/fitting-columns.ts";
-import { gatherLines } from "#lib/server/gear/pages/gather-lines.ts";
 import { cleanGear, moveGear, reverseMovement } from "#lib/server/gear/move-gear.ts";
 import { settleShortfalls } from "#lib/server/gear/pages/settle-shortfalls.ts";
 import { cutDownPanel, makePanels, recordPanelEvent, withdrawPanelEvent } from "#lib/server/gear/panels/change-panels.ts";
@@ -32,9 +31,6 @@ export async function savePlaceAction(input: Parameters<typeof savePlace>[1]) {
 }
 export async function moveGearAction(input: Parameters<typeof moveGear>[1]) {
   return afresh(moveGear(await currentCaller(), input));
-}
-export async function gatherLinesAction(input: Parameters<typeof gatherLines>[1]) {
-  return afresh(gatherLines(await currentCaller(), input));
 }
 export async function cleanGearAction(input: Parameters<typeof cleanGear>[1]) {
   return afresh(cleanGear(await currentCaller(), input));

@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import { TimeText } from "#app/_ui/value/time-text.tsx";
 import { Link } from "#app/_ui/control/link.tsx";
 import { paths } from "#app/paths.ts";
@@ -10,7 +11,11 @@ export type Movement = {
   readonly id: string; readonly kind: MovementKind; readonly happenedAt: string; readonly arrivedAt: string; readonly by: string; readonly reason: string | null;
   readonly column: string | null; readonly columnId: string | null; readonly followsTick: boolean; readonly reversesId: string | null; readonly reversedById: string | null; readonly lines: readonly Line[];
 };
-type Props = { readonly projectId: string; readonly timeZone: string; readonly movements: readonly Movement[] };
+type Props = {
+  readonly projectId: string; readonly timeZone: string; readonly movements: readonly Movement[];
+  /** How one of them is taken back, where that need not be done at once. */
+  readonly takeBack?: (movement: Movement) => ReactNode;
+};
 
 /** Out of where and into where, by item; a reader sees one line for each item instead of two entries of a book. */
 const byItem = (lines: readonly Line[]) =>
@@ -21,7 +26,7 @@ const byItem = (lines: readonly Line[]) =>
     return { itemId, item: own[0]?.item ?? "", count: to.reduce((sum, { quantity }) => sum + quantity, 0), from: names(from), to: names(to) };
   });
 
-export function MovementList({ projectId, timeZone, movements }: Props) {
+export function MovementList({ projectId, timeZone, movements, takeBack }: Props) {
   return (
     <ol className="flex flex-col border-2 border-ink bg-sheet">
       {movements.map((movement) => (
@@ -43,7 +48,7 @@ export function MovementList({ projectId, timeZone, movements }: Props) {
             <p><TimeText at={movement.happenedAt} timeZone={timeZone} /></p>
             <p>{movement.by}{movement.followsTick ? ", by a tick" : ""}</p>
           </div>
-          {movement.reversedById || movement.reversesId || movement.followsTick ? null : <TakeBack projectId={projectId} movementId={movement.id} what={MOVEMENT_WORDS[movement.kind]} />}
+          {movement.reversedById || movement.reversesId || movement.followsTick ? null : (takeBack?.(movement) ?? <TakeBack projectId={projectId} movementId={movement.id} what={MOVEMENT_WORDS[movement.kind]} />)}
         </li>
       ))}
     </ol>

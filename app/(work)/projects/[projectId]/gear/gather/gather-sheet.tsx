@@ -4,14 +4,19 @@ import { useEffect, useState } from "react";
 import { groupBy } from "#lib/kernel/group-by.ts";
 import { CheckField } from "#app/_ui/field/check-field.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
-import { formatQuantity, type Units } from "#app/_ui/value/format-quantity.ts";
+import { formatQuantity } from "#app/_ui/value/format-quantity.ts";
 import type { GatherList } from "#lib/trade/gear/gather.ts";
+import { expectedTake } from "#app/_field/outbox/expected-take.ts";
+import { KeptRow } from "#app/_field/ticking/kept-row.tsx";
+import type { TickPerson, TickProject } from "#app/_field/ticking/tick-column.ts";
 import { TakeLines } from "./take-lines.tsx";
+import { useGathering } from "./use-gathering.ts";
 
 type Names = Readonly<Record<string, string>>;
 export type Places = Readonly<Record<string, { readonly name: string; readonly kind: string }>>;
 type Props = {
-  readonly projectId: string; readonly listKey: string; readonly list: GatherList; readonly items: Names; readonly places: Places; readonly units: Units;
+  readonly project: TickProject; readonly me: TickPerson; /** When the list was read: the server's instant. */ readonly readAt: string;
+  readonly listKey: string; readonly list: GatherList; readonly items: Names; readonly places: Places;
   readonly trucks: readonly { readonly id: string; readonly name: string }[]; readonly columns: Names; readonly mayPost: boolean;
 };
 
@@ -36,11 +41,15 @@ function useTicked(listKey: string) {
   return { ticked, tick };
 }
 
-export function GatherSheet({ projectId, listKey, list, items, places, units, trucks, columns, mayPost }: Props) {
+export function GatherSheet({ project, me, readAt, listKey, list, items, places, trucks, columns, mayPost }: Props) {
   const { ticked, tick } = useTicked(listKey);
-  const length = (mm: number): string => { const { figure, unit } = formatQuantity(mm, "mm", units); return unit === "" ? figure : `${figure} ${unit}`; };
+  const length = (mm: number): string => { const { figure, unit } = formatQuantity(mm, "mm", project.units); return unit === "" ? figure : `${figure} ${unit}`; };
   const row = (key: string, label: string) => <li key={key}><CheckField name={key} label={label} size="glove" isSelected={ticked.includes(key)} onChange={(isIn) => tick(key, isIn)} /></li>;
-  const taken = [...groupBy(list.take, ({ placeId }) => placeId)];
+  const gathering = useGathering({ projectId: project.id, me, readAt, columnIds: Object.keys(columns) });
+  const { kept, refused } = gathering;
+  const toTake = groupBy(expectedTake(list.take, kept.map(({ event }) => event)), ({ placeId }) => placeId);
+  const keptFrom = groupBy(kept, ({ event }) => event.lines[0]?.fromId ?? "");
+  const taken = [...new Set([...list.take.map(({ placeId }) => placeId), ...toTake.keys(), ...keptFrom.keys()])].filter((id) => toTake.has(id) || keptFrom.has(id));
   const cut = [
     ...list.cutPanels.map(({ widthMm, heightMm, count }) => row(`cut ${widthMm} ${heightMm}`, `${count} × panel ${length(widthMm)} × ${length(heightMm)}`)),
     ...list.cutFillets.map(({ lengthMm, count }) => row(`fillet ${lengthMm}`, `${count} × fillet ${length(lengthMm)}`)),
@@ -50,9 +59,10 @@ export function GatherSheet({ projectId, listKey, list, items, places, units, tr
   return (
     <div className="flex flex-col gap-6 print:gap-2">
       {isAllThere ? <p className="border-2 border-l-8 border-accent bg-accent-wash p-3 font-semibold">Everything these columns need lies at them.</p> : null}
-      {taken.map(([placeId, lines]) => (
+      {refused.length > 0 ? <ul className="no-print flex flex-col gap-2">{refused.map((item) => <KeptRow key={item.event.id} item={item} project={project} />)}</ul> : null}
+      {taken.map((placeId) => (
         <Section key={placeId} title={places[placeId]?.kind === "truck" ? `On the truck: ${places[placeId]?.name ?? ""}` : `Take from: ${places[placeId]?.name ?? "elsewhere"}`}>
-          <TakeLines projectId={projectId} lines={lines} items={items} columns={columns} trucks={places[placeId]?.kind === "truck" ? [] : trucks} mayPost={mayPost} />
+          <TakeLines place={places[placeId]?.name ?? "elsewhere"} lines={toTake.get(placeId) ?? []} kept={keptFrom.get(placeId) ?? []} gathering={gathering} items={items} columns={columns} trucks={places[placeId]?.kind === "truck" ? [] : trucks} mayPost={mayPost} />
         </Section>
       ))}
       {cut.length > 0 ? <Section title="Cut" note={<span className="no-print">ticks stay on this phone</span>}><ul className={lists}>{cut}</ul></Section> : null}
