@@ -28,6 +28,8 @@ export const gatherInput = z.object({ projectId, columnIds: z.array(id).max(500)
 /** What goes on a truck, or on to the columns it is for. */
 export const gatherLinesInput = z.object({
   projectId, movementId: id, happenedAt: instant, personId: sender,
+  /** The server's instant at which the list was read. */
+  readAt: instant.optional(),
   to: z.discriminatedUnion("what", [z.object({ what: z.literal("truck"), truckId: id }), z.object({ what: z.literal("columns") })]),
   lines: z.array(z.object({ itemId: id, fromId: id, columnId: id, quantity: pieces })).min(1, "Say what is gathered.").max(500),
 });

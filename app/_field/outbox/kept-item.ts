@@ -15,6 +15,8 @@ export type KeptGathering = Told & {
   readonly kind: "gathered";
   readonly to: { readonly what: "truck"; readonly truckId: string } | { readonly what: "columns" };
   readonly lines: readonly GatheredLine[];
+  /** When the list was read, by the server's clock: what others gathered since is not gathered again. */
+  readonly readAt: string;
 };
 /** Gear put back to where it lay before a movement. */
 export type KeptTakeBack = Told & { readonly kind: "taken-back"; readonly movementId: string };

@@ -144,6 +144,21 @@ describe("what a phone kept of gathering", () => {
     expect([await site.at(panel, "truck"), await site.at(site.wedge, "truck")]).toEqual([1, site.clamps * 4]);
   });
 
+  it("is not brought a second time where somebody else brought it since the list was read, unless that was taken back", async () => {
+    const site = await aSite();
+    const lines = await linesOf(site, site.wedge);
+    const readAt = new Date(Date.now() - 60_000).toISOString();
+    const send = (caller: typeof company.office, given = lines) => gatherLines(caller, { projectId: site.projectId, movementId: anId(), happenedAt: new Date().toISOString(), readAt, to: { what: "columns" }, lines: given });
+    const { movementId } = valueOf(await send(company.office));
+    const again = await send(company.leadingHand);
+    expect(again).toMatchObject({ ok: false, failure: { code: "gathered-by-another", values: { item: "Wedge" } } });
+    expect(await site.at(site.wedge, "column")).toBe(site.clamps * 4);
+    valueOf(await send(company.leadingHand, await linesOf(site, site.clamp)));
+    valueOf(await reverseMovement(company.office, { projectId: site.projectId, movementId, reason: "Wrong column" }));
+    valueOf(await send(company.leadingHand));
+    expect(await site.at(site.wedge, "column")).toBe(site.clamps * 4);
+  });
+
   it("has happened once it arrives, though the phone's clock runs ahead", async () => {
     const site = await aSite();
     const tomorrow = new Date(Date.now() + 24 * 3_600_000).toISOString();

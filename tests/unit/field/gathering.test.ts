@@ -12,7 +12,7 @@ const nobody: ReadonlySet<string> = new Set();
 const told = { happenedAt: "2031-04-17T06:29:55.000Z", reason: null };
 
 const took = (id: string, fromId: string, to: KeptGathering["to"], quantities: Readonly<Record<string, number>>, itemId = "wedge"): KeptGathering =>
-  ({ ...told, id, kind: "gathered", to, lines: Object.entries(quantities).map(([columnId, quantity]) => ({ itemId, fromId, columnId, quantity })) });
+  ({ ...told, id, kind: "gathered", to, readAt: READ_AT, lines: Object.entries(quantities).map(([columnId, quantity]) => ({ itemId, fromId, columnId, quantity })) });
 const onTruck = { what: "truck", truckId: "truck" } as const;
 const atColumn = { what: "columns" } as const;
 const stood = (id: string): KeptEntry => ({ ...told, id, kind: "stage-reached", stage: "stood", columnId: "a" });
@@ -61,7 +61,7 @@ describe("gathering goes off among the ticks", () => {
   });
 
   it("is made whole on the phone, with the moment it happened", () => {
-    const [made] = makeItems([{ kind: "gathered", to: atColumn, lines: [], about: "4 × Wedge for A/1" }], { projectId: "wharf", personId: "ari", personName: "Ari" }, () => NOW, () => "own-id");
+    const [made] = makeItems([{ kind: "gathered", to: atColumn, lines: [], readAt: READ_AT, about: "4 × Wedge for A/1" }], { projectId: "wharf", personId: "ari", personName: "Ari" }, () => NOW, () => "own-id");
     expect(made).toMatchObject({ about: "4 × Wedge for A/1", standing: "waiting", event: { id: "own-id", happenedAt: "2031-04-17T06:30:00.000Z" } });
     expect([onTruck, atColumn].map((to) => actWords(took("g", "rack", to, {})))).toEqual(["on the truck", "at the column"]);
   });

@@ -8,7 +8,7 @@ import { findMovement, holdMovementId, listPlaces, type KnownMovement } from "..
 import { postMovements } from "../ledger/post-movements.ts";
 import { settleReserved } from "../reserved/settle-reserved.ts";
 import { columnPlaces } from "../ticks/tick-store.ts";
-import { listColumnsToStand } from "./gear-store.ts";
+import { findGatheredByOthers, listColumnsToStand } from "./gear-store.ts";
 
 const TAKEN_FROM = ["rack", "cleaning bay", "truck", "yard"];
 
@@ -17,9 +17,9 @@ export type Gathered = { readonly movementId: string; readonly takenAt: string }
 
 /**
  * Posts what a crew says it has gathered: on to the truck, or on to the columns it is for. A later tick on the column
- * takes only what is still missing there. The same id twice moves once and gets the same answer, however late.
+ * takes only what is still missing there; what somebody else brought there since the list was read is not brought again. The same id twice moves once and gets the same answer, however late.
  */
-export const gatherLines = projectUseCase("gear.gatherLines", "gear.move", gatherLinesInput, async (scope, { movementId, personId, happenedAt, to, lines }): Promise<Result<Gathered>> => {
+export const gatherLines = projectUseCase("gear.gatherLines", "gear.move", gatherLinesInput, async (scope, { movementId, personId, happenedAt, readAt, to, lines }): Promise<Result<Gathered>> => {
   if (personId !== undefined && personId !== scope.member.id) return fail({ kind: "not-signed-in" });
   await holdMovementId(scope, movementId);
   const columnIds = [...new Set(lines.map(({ columnId }) => columnId))];
@@ -34,6 +34,8 @@ export const gatherLines = projectUseCase("gear.gatherLines", "gear.move", gathe
   const kindOf = new Map(places.map(({ id, kind }) => [id, kind]));
   if (lines.some(({ fromId }) => !TAKEN_FROM.includes(kindOf.get(fromId) ?? ""))) return notFound("place");
   if (to.what === "truck" && kindOf.get(to.truckId) !== "truck") return notFound("truck");
+  const gone = readAt === undefined || to.what === "truck" ? null : await findGatheredByOthers(scope, readAt, lines);
+  if (gone) return brokenRule("gathered-by-another", gone);
   const [only] = columnIds;
   const posted = await postMovements(scope, [{
     id: movementId, kind: "gathered", projectId: scope.projectId, columnId: to.what === "columns" && columnIds.length === 1 ? (only ?? null) : null,

@@ -33,6 +33,23 @@ export const listMovements = (scope: ProjectScope, which: { itemId?: string | un
         and not exists (select from gear_movement r where r.company_id = m.company_id and r.reverses_id = m.id)))
     order by m.seq desc limit ${which.most}::int`;
 
+/** Of these lines one that somebody else gathered since, from the same place for the same column, and did not take back. */
+export async function findGatheredByOthers(scope: ProjectScope, since: string, lines: readonly { readonly itemId: string; readonly fromId: string; readonly columnId: string }[]) {
+  const [found] = await scope.tx.$queryRaw<{ item: string; column: string; by: string }[]>`
+    select case i.family when 'clamp set' then coalesce(k.name, i.name) else i.name end item, p.name "column", w.name by
+    from jsonb_to_recordset(${JSON.stringify(lines)}::jsonb) as asked("itemId" uuid, "fromId" uuid, "columnId" uuid)
+    join gear_place p on p.company_id = ${scope.companyId}::uuid and p.project_id = ${scope.projectId}::uuid and p.column_id = asked."columnId"
+    join gear_line t on t.company_id = p.company_id and t.place_id = p.id and t.item_id = asked."itemId" and t.quantity > 0
+    join gear_line f on f.company_id = t.company_id and f.movement_id = t.movement_id and f.item_id = t.item_id and f.place_id = asked."fromId" and f.quantity < 0
+    join gear_movement m on m.company_id = t.company_id and m.id = t.movement_id and m.kind = 'gathered' and m.arrived_at > ${since}::timestamptz and m.by_person_id <> ${scope.member.id}::uuid
+    join gear_item i on i.company_id = t.company_id and i.id = t.item_id
+    left join clamp_kind k on k.company_id = i.company_id and k.id = i.clamp_kind_id
+    join person w on w.company_id = m.company_id and w.id = m.by_person_id
+    where not exists (select from gear_movement r where r.company_id = m.company_id and r.reverses_id = m.id)
+    order by m.seq limit 1`;
+  return found ?? null;
+}
+
 export type ShortfallEntry = Omit<Shortfall, "siteEventId" | "kind"> & {
   readonly id: string; readonly kind: TickKind; readonly item: string; readonly family: Family; readonly column: string; readonly level: string;
   readonly noticedAt: string; readonly stripped: boolean;

@@ -20,7 +20,7 @@ const ROW = "flex flex-wrap items-center justify-between gap-x-4 gap-y-2 p-3 pri
 /** Lines to take from one place. Ticking one saves the movement on this phone, which sends it; it leaves the list at once. */
 export function TakeLines({ place, lines, kept, items, columns, trucks, mayPost, gathering }: Props) {
   const keep = (given: readonly ToTake[], about: string, truckId: string | null) => void gathering.keep({
-    kind: "gathered", about, to: truckId === null ? { what: "columns" } : { what: "truck", truckId },
+    kind: "gathered", about, readAt: gathering.readAt, to: truckId === null ? { what: "columns" } : { what: "truck", truckId },
     lines: given.flatMap(({ itemId, placeId, columns: parts }) => parts.map(({ columnId, quantity }) => ({ itemId, fromId: placeId, columnId, quantity }))),
   });
   const buttons = (given: readonly ToTake[], about: string) => (

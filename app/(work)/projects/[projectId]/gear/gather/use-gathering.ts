@@ -44,7 +44,7 @@ export function useGathering({ projectId, me, readAt, columnIds }: Input & { rea
   const concerns = ({ event }: KeptItem<KeptGathering>): boolean => event.lines.some(({ columnId }) => columnIds.includes(columnId));
   const kept = gatheredSince(own, readAt).filter(concerns);
   return {
-    kept,
+    readAt, kept,
     /** Not taken, with the reason; they stay until they are dismissed. */
     refused: own.filter(isGathering).filter((item) => item.standing === "refused" && concerns(item)),
     mayUndo: (item: KeptItem<KeptGathering>): boolean => item.standing === "waiting" && !isBuiltOn(item, kept),
