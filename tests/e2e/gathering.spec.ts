@@ -13,7 +13,7 @@ test("what is gathered without reception stays on the phone, is sent once when i
   const taken: number[] = [];
   hand.on("response", (response) => { if (response.url().endsWith("/api/gear-moves")) taken.push(response.status()); });
 
-  await hand.waitForFunction(async () => (await caches.match(location.href)) !== undefined);
+  await expect.poll(() => hand.evaluate(async () => (await caches.match(location.href)) !== undefined)).toBe(true);
   await hand.context().setOffline(true);
   await wedges.getByRole("button", { name: "At the column" }).click();
   const kept = hand.getByRole("group", { name: /× Wedge for B\/1: at the column$/ });

@@ -20,7 +20,7 @@ export const GEAR_WORDING: Readonly<Record<string, Wording>> = {
     todo: "The rest was cut, used or moved meanwhile: take that back or move it there again first.",
   },
   "gather-column-stands": { title: "One of these columns stands already.", todo: "Load the list again: its ticks have taken what it needed." },
-  "gathered-by-another": { title: "{item} for {column} was gathered by {by} meanwhile.", todo: "Nothing more is needed there; dismiss this, and take back {by}'s entry instead if yours is the right one." },
+  "gathered-by-another": { title: "{item} for {column} was gathered by {by} meanwhile.", todo: "Dismiss this; the list read again says what is still to be taken. If yours is the right one, take back what {by} gathered first, then try again." },
   "gathered-stands": { title: "{item} is in use on {column}.", todo: "Withdraw the tick on {column} first, then take this back." },
   "place-not-for-moving": { title: "Gear is not simply moved to or from {place}.", todo: "What is lost or found is settled by a count, what is scrapped on its panel, hired gear by its docket." },
   "panel-ended": { title: "{panel} is {how} already.", todo: "Take another panel; if that entry is wrong, withdraw it on the panel's page." },
