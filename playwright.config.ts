@@ -4,7 +4,7 @@ import { chromiumFlags, findChromium } from "./tests/support/chromium.ts";
 // The set-up names the browser and the address before any journey starts; each worker reads this file again.
 const executablePath = process.env["E2E_URL"] ? process.env["CHROMIUM_PATH"] : findChromium();
 
-const PLANNING = /(cutting|gathering|orders)\.spec\.ts$/;
+const PLANNING = /e2e\/planning\//;
 
 export default defineConfig({
   testDir: "tests/e2e",

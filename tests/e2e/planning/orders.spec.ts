@@ -1,5 +1,5 @@
 import { expect } from "@playwright/test";
-import { as, expectAccessible, openProject, PHONE, test } from "./site.ts";
+import { as, expectAccessible, openProject, PHONE, test } from "../site.ts";
 
 test("the office writes an order from what is to be bought; the leading hand receives it at the truck, more only with a reason", async ({ browser, heard }) => {
   const office = await as("office", browser, heard);

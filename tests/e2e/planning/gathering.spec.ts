@@ -1,5 +1,5 @@
 import { expect } from "@playwright/test";
-import { as, expectAccessible, openProject, PHONE, test } from "./site.ts";
+import { as, expectAccessible, openProject, PHONE, test } from "../site.ts";
 
 test("what is gathered without reception stays on the phone, is sent once when it returns, and the office sees it", async ({ browser, heard }) => {
   const hand = await as("leading hand", browser, heard, PHONE);

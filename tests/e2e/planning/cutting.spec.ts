@@ -1,5 +1,5 @@
 import { expect } from "@playwright/test";
-import { as, expectAccessible, openProject, PHONE, test } from "./site.ts";
+import { as, expectAccessible, openProject, PHONE, test } from "../site.ts";
 
 test("the leading hand plans the cuts of a level on the phone and asks for fewer sets", async ({ browser, heard }) => {
   const hand = await as("leading hand", browser, heard, PHONE);
