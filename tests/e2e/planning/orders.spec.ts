@@ -54,7 +54,7 @@ test("what is gathered for a column leaves the list and lies at the column until
   await expectAccessible(hand);
   await wedges.getByRole("button", { name: "At the column" }).click();
   await expect(wedges).toHaveCount(0);
-  const movement = hand.getByRole("listitem").filter({ hasText: "Gathered" }).filter({ hasText: "Wedge" }).first();
+  const movement = hand.getByRole("listitem").filter({ hasText: "Gathered" }).filter({ hasText: "Wedge" }).filter({ hasText: "A/1" }).first();
   await movement.getByRole("button", { name: "Take back" }).click();
   await hand.getByLabel("Why").fill("Another column");
   await hand.getByRole("button", { name: "Take it back" }).click();
