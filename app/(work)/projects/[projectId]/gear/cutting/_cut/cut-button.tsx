@@ -44,6 +44,7 @@ export function CutButton({ projectId, levelId, sets, layouts, timbers, isWithou
     }
     return answer;
   });
+  const sheets = layouts.some(({ sheetId }) => sheetId.startsWith("o")) ? counted(sum(layouts), "sheet or offcut", "sheets and offcuts") : counted(sum(layouts), "sheet");
   const lengths = lengthsOf(timbers.map(({ use, layouts: own }) => ({ use, count: sum(own) })));
   const ply = layouts.reduce((all, { count, offcuts }) => all + count * offcuts.filter(({ kept }) => kept).length, 0);
   const offcuts = offcutsOf(ply, sum(timbers.flatMap(({ layouts: own }) => own.filter(({ kept }) => kept))));
@@ -52,7 +53,7 @@ export function CutButton({ projectId, levelId, sets, layouts, timbers, isWithou
       <Button size="glove" onPress={() => setOpen(true)}>Cut as planned</Button>
       <Dialog title="Cut as planned" isOpen={isOpen} onOpenChange={setOpen}>
         <FieldForm action={submit} {...(failure ? { failure } : {})}>
-          <p>Out of the stock, as cut up: {counted(sum(layouts), "sheet")} of ply{lengths === "" ? "" : `, ${lengths}`}; backing, cleats and fillets go with their panels.</p>
+          <p>Out of the stock, as cut up: {sheets} of ply{lengths === "" ? "" : `, ${lengths}`}; backing, cleats and fillets go with their panels.</p>
           <p>On to the rack: {counted(panels, "panel")}, each with its share of the ply{offcuts === "" ? "" : `, and ${offcuts} worth keeping, which the next plan takes first`}.</p>
           {isWithoutTimbers ? <p>A timber without a plan is not posted: take its lengths out under Orders, Cut up.</p> : null}
           <TextField name="sheetBatch" label="Batch of the sheets" hint="As stamped on the pack; goes with every panel" maxLength={80} size="glove" />
