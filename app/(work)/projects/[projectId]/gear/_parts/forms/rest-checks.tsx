@@ -13,7 +13,7 @@ export function RestChecks({ rests, isSound, units }: Props) {
   return (
     <fieldset className="flex flex-col gap-1">
       <legend className="lettering">What is left, width × height</legend>
-      <p className="text-ink-soft">Kept as an offcut of ply{isSound ? "; the next cutting plan takes it first." : " only where you say so: this panel's film is worn, damaged or on one face, and the cutting plan takes an offcut for good on both."}</p>
+      <p className="text-ink-soft">Kept as an offcut of ply{isSound ? "; the next cutting plan takes it first." : " only where you say so: this panel's film is worn, damaged or on one face, and the cutting plan takes an offcut for good on both."} Untick one that a sheet joint runs through.</p>
       {rests.map(({ widthMm, heightMm }, index) => (
         <CheckField key={`${index} ${widthMm} ${heightMm}`} name={`rest-${index}`} label={`Keep ${lengthFigure(widthMm, units)} × ${lengthFigure(heightMm, units)}${units === "metric" ? " mm" : ""}`} defaultSelected={isSound} size="glove" />
       ))}
