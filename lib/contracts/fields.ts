@@ -25,6 +25,14 @@ export const wholeMm = (least: number, most: number) =>
     .min(least, `Not under ${least} mm.`)
     .max(most, `Not over ${most} mm.`);
 
+/** Millimetres to a tenth, which keeps an inch an inch. */
+export const tenthMm = (least: number, most: number) =>
+  z
+    .number({ message: `Give millimetres between ${least} and ${most}.` })
+    .refine((value) => Math.abs(value * 10 - Math.round(value * 10)) < 1e-6, "Give millimetres to a tenth.")
+    .min(least, `Not under ${least} mm.`)
+    .max(most, `Not over ${most} mm.`);
+
 export const between = (least: number, most: number, what: string) =>
   z
     .number({ message: `Give ${what} between ${least} and ${most}.` })

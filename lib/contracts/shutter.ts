@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { CEMENT_GROUPS, PRESSURE_METHODS, type PourConditions } from "#lib/trade/engineering/pour-conditions.ts";
 import { JOINT_TYPES, type ClampKind, type ShutterRule } from "#lib/trade/shutter/shutter-rule.ts";
-import { between, id, line, wholeMm } from "./fields.ts";
+import { between, id, line, tenthMm, wholeMm } from "./fields.ts";
 
 const ply = z.object({
   label: line(80),
@@ -17,8 +17,8 @@ const ply = z.object({
 
 const backing = z.object({
   label: line(80),
-  width: wholeMm(20, 200),
-  depth: wholeMm(20, 250),
+  width: tenthMm(20, 200),
+  depth: tenthMm(20, 250),
   orientation: z.enum(["flat", "edge"]),
   stockLength: wholeMm(1000, 8000),
   density: between(250, 1200, "Density in kg/m³"),
@@ -30,12 +30,12 @@ const backing = z.object({
 
 const clampSpacing = z
   .object({
-    module: wholeMm(5, 100),
-    firstMin: wholeMm(0, 600),
-    firstMax: wholeMm(0, 600),
-    topMax: wholeMm(50, 1200),
-    smallestGap: wholeMm(50, 600),
-    largestGap: wholeMm(100, 1500),
+    module: tenthMm(5, 100),
+    firstMin: tenthMm(0, 600),
+    firstMax: tenthMm(0, 600),
+    topMax: tenthMm(50, 1200),
+    smallestGap: tenthMm(50, 600),
+    largestGap: tenthMm(100, 1500),
   })
   .refine((spacing) => spacing.firstMin <= spacing.firstMax, "The lowest clamp's least height is above its greatest.")
   .refine((spacing) => spacing.smallestGap <= spacing.largestGap, "The smallest gap is above the largest.");
@@ -46,8 +46,8 @@ export const shutterRule = z.object({
   ply,
   backing,
   edgeProud: wholeMm(0, 40),
-  largestTimberCentres: wholeMm(100, 600),
-  filletLeg: wholeMm(5, 50).nullable(),
+  largestTimberCentres: tenthMm(100, 600),
+  filletLeg: tenthMm(5, 50).nullable(),
   baseCleats: z.boolean(),
   jointCleats: z.boolean(),
   kickerHeight: wholeMm(0, 300),

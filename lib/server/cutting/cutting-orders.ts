@@ -3,6 +3,7 @@ import { TIMBER_USES, type CuttingRule, type TimberUse } from "#lib/contracts/pl
 import type { CuttingLine } from "#lib/trade/shutter/form-set.ts";
 import type { SheetOrder } from "#lib/trade/planning/sheets/sheet-order.ts";
 import type { TimberOrder } from "#lib/trade/planning/timber/timber-order.ts";
+import { wholeLength, wholeWidth } from "#lib/trade/planning/whole-sizes.ts";
 import type { RackOffcut, RackOffcuts, SheetOffcut } from "./cut/rack-offcuts.ts";
 import type { SetGroup } from "./set-groups.ts";
 
@@ -53,9 +54,6 @@ function asPart({ size, marks, sets }: SetGroup & { readonly sets: number }, lin
   return { id: `${size} ${index}`, quantity: line.count * sets, piece };
 }
 
-/** Whole millimetres, never less than the piece: a saw plan is not finer, and nothing is planned too tight. */
-const whole = (millimetres: number): number => Math.ceil(millimetres - 1e-6);
-
 /** Offcuts of the ledger are paid for, so they cost nothing more and go first. Trimmed they were before. */
 const sheetOrder = (rule: CuttingRule, parts: readonly Part[], offcuts: readonly SheetOffcut[]): SheetOrder => ({
   kerfMm: rule.kerfMm,
@@ -65,7 +63,7 @@ const sheetOrder = (rule: CuttingRule, parts: readonly Part[], offcuts: readonly
     ...rule.sheets.map(({ lengthMm, widthMm, price, onHand }, index) => ({ id: `s${index}`, widthMm: lengthMm, heightMm: widthMm, trimMm: rule.trimMm, quantity: onHand, cost: price })),
     ...offcuts.map(({ itemId, lengthMm, widthMm, quantity }) => ({ id: `o${itemId}`, widthMm: lengthMm, heightMm: widthMm, trimMm: 0, quantity, cost: 0 })),
   ],
-  parts: parts.map(({ id, quantity, piece }) => ({ id, quantity, widthMm: whole(piece.lengthMm), heightMm: whole(piece.widthMm), mayTurn: rule.mayTurn })),
+  parts: parts.map(({ id, quantity, piece }) => ({ id, quantity, widthMm: wholeLength(piece.lengthMm), heightMm: wholeWidth(piece.widthMm), mayTurn: rule.mayTurn })),
 });
 
 const timberOrder = (rule: CuttingRule, use: TimberUse, parts: readonly Part[], offcuts: readonly RackOffcut[]): TimberOrder => ({
@@ -76,5 +74,5 @@ const timberOrder = (rule: CuttingRule, use: TimberUse, parts: readonly Part[], 
     ...rule.timbers.flatMap(({ lengthMm, price, onHand, ...row }, index) => (row.use === use ? [{ id: `t${index}`, lengthMm, quantity: onHand, cost: price }] : [])),
     ...offcuts.map(({ itemId, lengthMm, quantity }) => ({ id: `o${itemId}`, lengthMm, quantity, cost: 0, isTrimmed: true })),
   ],
-  parts: parts.map(({ id, quantity, piece }) => ({ id, quantity, lengthMm: whole(piece.lengthMm) })),
+  parts: parts.map(({ id, quantity, piece }) => ({ id, quantity, lengthMm: wholeLength(piece.lengthMm) })),
 });

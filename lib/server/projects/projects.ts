@@ -2,7 +2,7 @@ import "server-only";
 import { archiveProjectInput, changePourConditionsInput, changeProjectInput, changeShutterRuleInput, createProjectInput } from "#lib/contracts/projects.ts";
 import { nothing } from "#lib/contracts/people.ts";
 import { conflict, brokenRule, ok } from "#lib/kernel/result.ts";
-import { EXAMPLE_POUR, EXAMPLE_RULE } from "#lib/trade/shutter/example-rule.ts";
+import { EXAMPLE_POUR, EXAMPLE_POUR_US, EXAMPLE_RULE, EXAMPLE_RULE_US } from "#lib/trade/shutter/example-rule.ts";
 import { recordChange } from "../gate/change-line.ts";
 import { companyUseCase, projectUseCase } from "../gate/use-case.ts";
 import { clashOf } from "../platform/db.ts";
@@ -35,7 +35,7 @@ export const createProject = companyUseCase("projects.createProject", "project.s
     return ok(
       await addProjectRow(scope, {
         ...input, id: newId(), startsOn: asDate(input.startsOn),
-        progressRule: DEFAULT_PROGRESS, shutterRule: EXAMPLE_RULE, pourConditions: EXAMPLE_POUR,
+        progressRule: DEFAULT_PROGRESS, shutterRule: input.units === "us" ? EXAMPLE_RULE_US : EXAMPLE_RULE, pourConditions: input.units === "us" ? EXAMPLE_POUR_US : EXAMPLE_POUR,
       }),
     );
   } catch (error) {

@@ -6,6 +6,7 @@ import { panelLife } from "#lib/trade/gear/panel-life.ts";
 import { SAME_PLY_MM } from "#lib/trade/gear/panel-rests.ts";
 import type { Reserved } from "#lib/trade/gear/reserved.ts";
 import type { ReusePanel } from "#lib/trade/planning/reuse/reuse-order.ts";
+import { wholeWidth } from "#lib/trade/planning/whole-sizes.ts";
 import type { PanelRow } from "../../gear/panels/panel-store.ts";
 import type { ReuseDays } from "./reuse-days.ts";
 import type { ComingLift } from "./reuse-store.ts";
@@ -32,7 +33,7 @@ export function panelsAtHand(rows: readonly PanelRow[], { lifts, days, rule, col
     if (backDays.includes(null)) return [];
     const faces = row.filmFaces > 1 && life.turnedAt === null ? 2 : 1;
     const usesLeft = Math.max(0, faces * rule.panelUses - life.usesOfFace - before.length);
-    const [widthMm, heightMm, thicknessMm] = [Math.floor(row.widthMm), Math.floor(row.heightMm), Math.abs(row.thicknessMm - ply) <= SAME_PLY_MM ? ply : Math.round(row.thicknessMm)];
+    const [widthMm, heightMm, thicknessMm] = [wholeWidth(row.widthMm), Math.floor(row.heightMm), Math.abs(row.thicknessMm - ply) <= SAME_PLY_MM ? ply : Math.round(row.thicknessMm)];
     return [{ id: row.itemId, widthMm, heightMm, thicknessMm, readyDay: Math.max(0, ...backDays.map((day) => day ?? 0)), usesLeft, place: row.placeProjectId === null ? YARD : SITE, ...(row.setId === null ? {} : { set: row.setId }) }];
   });
 }

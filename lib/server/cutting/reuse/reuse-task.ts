@@ -2,6 +2,7 @@ import "server-only";
 import { dayIn } from "#lib/kernel/days.ts";
 import { groupBy } from "#lib/kernel/group-by.ts";
 import { hasDone } from "#lib/trade/progress/stages.ts";
+import { wholeLength, wholeWidth } from "#lib/trade/planning/whole-sizes.ts";
 import type { PanelDemand, ReuseOrder } from "#lib/trade/planning/reuse/reuse-order.ts";
 import { columnForm } from "../../columns/column-form.ts";
 import type { ProjectScope } from "../../gate/scope.ts";
@@ -77,7 +78,7 @@ function demandsOf(coming: readonly ComingLift[], forms: Awaited<ReturnType<type
     if (!form || !span) return [];
     return form.panels.map(({ face, width, height }) => {
       const id = faceKey(lift.id, face);
-      const [widthMm, heightMm] = [Math.ceil(width - 1e-6), Math.ceil(height - 1e-6)];
+      const [widthMm, heightMm] = [wholeWidth(width), wholeLength(height)];
       wanted[id] = { column: lift.gridRef, columnId: lift.id, mark: lift.mark.name, level: lift.fromLevel.name, face, start: span.said, widthMm, heightMm };
       return { id, widthMm, heightMm, thicknessMm, startDay: span.startDay, backDay: span.backDay, mayTurn: false, place: SITE, set: lift.id };
     });

@@ -19,15 +19,15 @@ export function BackingFields({ rule: { backing, edgeProud, largestTimberCentres
       <div className="flex flex-col gap-4">
         <FieldGrid>
           <TextField name="shutterRule.backing.label" label="Name" defaultValue={backing.label} maxLength={80} isRequired />
-          <LengthField name="shutterRule.backing.width" label="Width as sawn" units={units} defaultValueMm={backing.width} isRequired />
-          <LengthField name="shutterRule.backing.depth" label="Depth as sawn" units={units} defaultValueMm={backing.depth} isRequired />
+          <LengthField name="shutterRule.backing.width" label="Width as sawn" units={units} places={1} defaultValueMm={backing.width} isRequired />
+          <LengthField name="shutterRule.backing.depth" label="Depth as sawn" units={units} places={1} defaultValueMm={backing.depth} isRequired />
           <LengthField name="shutterRule.backing.stockLength" label="Stock length" units={units} defaultValueMm={backing.stockLength} isRequired />
           <QuantityField name="shutterRule.backing.modulus" label="Modulus E" unit="N/mm2" units={units} defaultValue={backing.modulus} isRequired />
           <QuantityField name="shutterRule.backing.bendingStress" label="Bending stress" unit="N/mm2" units={units} defaultValue={backing.bendingStress} isRequired />
           <QuantityField name="shutterRule.backing.shearStress" label="Shear stress" unit="N/mm2" units={units} defaultValue={backing.shearStress} isRequired />
           <QuantityField name="shutterRule.backing.density" label="Density" unit="kg/m3" units={units} defaultValue={backing.density} isRequired />
           <LengthField name="shutterRule.edgeProud" label="Edge timbers proud" units={units} hint="0 is flush with the panel's edge" defaultValueMm={edgeProud} isRequired />
-          <LengthField name="shutterRule.largestTimberCentres" label="Widest centres" units={units} hint="Whatever the ply could span" defaultValueMm={largestTimberCentres} isRequired />
+          <LengthField name="shutterRule.largestTimberCentres" label="Widest centres" units={units} places={1} hint="Whatever the ply could span" defaultValueMm={largestTimberCentres} isRequired />
         </FieldGrid>
         <ChoiceGroup name="shutterRule.backing.orientation" label="Laid" choices={LAID} defaultValue={backing.orientation} />
         <TextField name="shutterRule.backing.source" label="Source of these figures" hint="Grade and standard, supplier, date" defaultValue={backing.source} maxLength={200} isRequired />

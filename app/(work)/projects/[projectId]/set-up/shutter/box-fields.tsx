@@ -30,7 +30,7 @@ export function BoxFields({ rule, units }: RuleFieldsProps) {
           ? <ChoiceGroup name="shutterRule.overPair" label="Which pair runs over" choices={PAIRS} defaultValue={rule.overPair} />
           : <input type="hidden" name="shutterRule.overPair" value={rule.overPair} />}
         <FieldGrid>
-          <LengthField name="shutterRule.filletLeg" label="Fillet leg" units={units} hint="Empty leaves the arris sharp" {...(rule.filletLeg === null ? {} : { defaultValueMm: rule.filletLeg })} />
+          <LengthField name="shutterRule.filletLeg" label="Fillet leg" units={units} places={1} hint="Empty leaves the arris sharp" {...(rule.filletLeg === null ? {} : { defaultValueMm: rule.filletLeg })} />
           <LengthField name="shutterRule.kickerHeight" label="Kicker height" units={units} hint="The form stands on it" defaultValueMm={rule.kickerHeight} isRequired />
           <NumberField name="shutterRule.deflectionRatio" label="Deflection: span over" hint="270 stands for span / 270" defaultValue={rule.deflectionRatio} isRequired />
           <QuantityField name="shutterRule.twoPersonLift" label="Two-person lift" unit="kg" units={units} hint="Heavier panels get a warning" defaultValue={rule.twoPersonLift} isRequired />

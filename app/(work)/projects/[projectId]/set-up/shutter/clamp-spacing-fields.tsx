@@ -19,7 +19,7 @@ export function ClampSpacingFields({ rule: { clampSpacing }, units }: RuleFields
     <Section title="Where clamps may sit" note="Within these the pressure decides">
       <FieldGrid>
         {FIELDS.map(([key, label, hint]) => (
-          <LengthField key={key} name={`shutterRule.clampSpacing.${key}`} label={label} hint={hint} units={units} defaultValueMm={clampSpacing[key]} isRequired />
+          <LengthField key={key} name={`shutterRule.clampSpacing.${key}`} label={label} hint={hint} units={units} places={1} defaultValueMm={clampSpacing[key]} isRequired />
         ))}
       </FieldGrid>
     </Section>
