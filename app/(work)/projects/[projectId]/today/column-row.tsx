@@ -38,7 +38,7 @@ export function ColumnRow({ row, words, units, href, isSelected, onToggle }: Col
       </button>
       <Link
         href={href} prefetch={false} aria-label={`Open ${gridRef}, ${level}`}
-        className="flex w-14 shrink-0 items-center justify-center border-l border-rule-soft text-sm font-semibold text-accent no-underline hover:bg-accent-wash"
+        className="no-print flex w-14 shrink-0 items-center justify-center border-l border-rule-soft text-sm font-semibold text-accent no-underline hover:bg-accent-wash"
       >
         Open
       </Link>

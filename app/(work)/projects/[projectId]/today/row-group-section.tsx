@@ -22,7 +22,7 @@ export function RowGroupSection({ group, selected, onSelect, draw }: RowGroupSec
       <div key={level} className="mb-4 last:mb-0">
         <div className="mb-2 flex items-center justify-between gap-3">
           <h3>{level} <span className="font-normal text-ink-soft">({rows.length})</span></h3>
-          <Button size="glove" onPress={() => onSelect(ids, !isWhole)}><span className="text-base">{isWhole ? "Select none" : "Select all"}<span className="sr-only">: {group.title}, {level}</span></span></Button>
+          <span className="no-print"><Button size="glove" onPress={() => onSelect(ids, !isWhole)}><span className="text-base">{isWhole ? "Select none" : "Select all"}<span className="sr-only">: {group.title}, {level}</span></span></Button></span>
         </div>
         <ul className="grid gap-2 sm:grid-cols-2 xl:grid-cols-3">{rows.map(draw)}</ul>
       </div>

@@ -31,20 +31,20 @@ export function SettleCard({ row, project, me, now, href, onTaken }: SettleCardP
       <div className="flex items-center gap-3 border-b border-rule-soft px-3 py-1">
         <ColumnSign shape={row.shape} width_mm={row.widthMm} depth_mm={row.depthMm} done={row.done} flagged={row.flagged} size={44} />
         <h3 className="grow text-lg">{about}</h3>
-        <Link href={href} prefetch={false} aria-label={`Open ${about}`} className="flex min-h-glove min-w-glove items-center justify-center font-semibold">Open</Link>
+        <Link href={href} prefetch={false} aria-label={`Open ${about}`} className="no-print flex min-h-glove min-w-glove items-center justify-center font-semibold">Open</Link>
       </div>
       <div className="flex flex-col divide-y divide-rule-soft px-3 [&>*]:py-3">
         {row.held ? (
           <div>
             <p><strong className="font-semibold">On hold</strong> since {at(row.held.at)}{row.held.reason ? `: ${row.held.reason}` : ""}</p>
-            <div className="mt-2"><LiftHoldButton {...shared} /></div>
+            <div className="no-print mt-2"><LiftHoldButton {...shared} /></div>
           </div>
         ) : null}
         {row.queried.map(({ event, byName, because }) => (
           <div key={event.id}>
             <p><strong className="font-semibold">To be settled:</strong> {actWords(event, project.units)}, {at(event.happenedAt)}, by {byName}</p>
             <p className="mb-2 text-ink-soft">{because ? wordFinding(because, project.timeZone).title : "Nothing speaks against it any more."}</p>
-            <SettleButtons {...shared} eventId={event.id} />
+            <div className="no-print"><SettleButtons {...shared} eventId={event.id} /></div>
           </div>
         ))}
         {me.role === "owner" ? row.exceptions.map((exception) => (
@@ -53,7 +53,7 @@ export function SettleCard({ row, project, me, now, href, onTaken }: SettleCardP
               <p><strong className="font-semibold">Exception:</strong> {wordFinding(exception, project.timeZone).title}</p>
               <p className="text-ink-soft">{exception.reason ? `Reason given: ${exception.reason}` : "No reason was given."}</p>
             </div>
-            <AcknowledgeButton {...shared} eventId={exception.eventId} />
+            <div className="no-print"><AcknowledgeButton {...shared} eventId={exception.eventId} /></div>
           </div>
         )) : null}
       </div>

@@ -38,7 +38,11 @@ export function AcceptPlan({ projectId, whole, groups, mayAccept }: Props) {
   const columns: readonly DataColumn<ReuseRow>[] = [
     {
       key: "face", head: "Column and face", isRowHead: true,
-      cell: ({ key, column, face }) => (mayAccept && !whole ? <CheckField name={key} label={`${column}, face ${face}`} isSelected={chosen.has(key)} onChange={(isIn) => choose([key], isIn)} /> : `${column}, face ${face}`),
+      cell: ({ key, column, face }) => {
+        const name = `${column}, face ${face}`;
+        if (!mayAccept || whole) return name;
+        return <><div className="no-print"><CheckField name={key} label={name} isSelected={chosen.has(key)} onChange={(isIn) => choose([key], isIn)} /></div><span className="hidden print:inline">{name}</span></>;
+      },
     },
     { key: "mark", head: "Mark", cell: ({ mark }) => mark },
     { key: "size", head: "Size", isFigure: true, cell: ({ size }) => size },

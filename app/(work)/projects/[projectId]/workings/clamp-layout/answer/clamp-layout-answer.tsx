@@ -1,9 +1,9 @@
+import type { CSSProperties } from "react";
 import type { ClampLayoutTold } from "#lib/contracts/workings/clamp-layout.ts";
 import { Figure } from "#app/_ui/page/figure.tsx";
 import { quantityText } from "#app/_ui/value/format-quantity.ts";
 import { percent } from "#app/_ui/value/working-words.ts";
 import { LEFT_OUT, type AnswerContext } from "../../_parts/calculator.ts";
-import { drawnHigh } from "../../_parts/answer/drawn-high.ts";
 import { Verdict, type BigFigure } from "../../_parts/answer/verdict.tsx";
 import type { ClampLayoutGiven } from "../read-clamp-layout.ts";
 import { CheckRows } from "./check-rows.tsx";
@@ -22,13 +22,13 @@ export function ClampLayoutAnswer({ told, input, units, query }: ClampLayoutAnsw
   return (
     <>
       <Verdict title={titleOf(told)} passes={told.passes} figures={figuresOf(told, `${quantityText(limit_kPa, "kPa", units)} at the foot by ${edition}`)} />
-      <div style={drawnHigh(69, told.forces.length)}>
-        <Figure caption={`Clamps shaded by their use, the hardest-worked check of each; pressure by ${edition}`}><LayoutDrawing told={told} input={input} units={units} /></Figure>
-      </div>
-      {without === undefined ? null : <WithoutOne input={input} heights={told.heights_mm} withoutMm={without} units={units} query={query} />}
-      <div className="grid grid-cols-1 items-start gap-5 print:grid-cols-2 print:gap-2">
-        <ClampRows told={told} units={units} query={query} />
+      <div className="grid grid-cols-1 items-start gap-5 print:grid-cols-[minmax(0,1fr)_auto] print:gap-2">
+        <div className="min-w-0" style={besideRows(told)}>
+          <Figure caption={`Clamps shaded by their use, the hardest-worked check of each; pressure by ${edition}`}><LayoutDrawing told={told} input={input} units={units} /></Figure>
+        </div>
+        {without === undefined ? null : <div className="min-w-0 print:order-last print:col-span-2"><WithoutOne input={input} heights={told.heights_mm} withoutMm={without} units={units} query={query} /></div>}
         <div className="flex min-w-0 flex-col gap-5 print:gap-2">
+          <ClampRows told={told} units={units} query={query} />
           <CheckRows checks={told.checks} units={units} />
           <RiseRates rates={told.rise_rates} units={units} />
         </div>
@@ -36,6 +36,10 @@ export function ClampLayoutAnswer({ told, input, units, query }: ClampLayoutAnsw
     </>
   );
 }
+
+/** On paper the drawing stands beside the tables and is as high as they are. */
+const besideRows = ({ forces, checks, rise_rates }: ClampLayoutTold): CSSProperties & Record<"--drawing", string> =>
+  ({ "--drawing": `${Math.min(150, 22 + 3.5 * (forces.length + checks.length + rise_rates.length))}mm` });
 
 function titleOf({ passes, fewest, heights_mm, checks }: ClampLayoutTold): string {
   const worst = worstOf(checks);

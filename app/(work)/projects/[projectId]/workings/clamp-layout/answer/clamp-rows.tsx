@@ -31,7 +31,7 @@ function WithoutIt({ index, rest, query }: { readonly index: number; readonly re
   asked.set(LEFT_OUT, String(index));
   return (
     <>
-      <span className={`whitespace-nowrap ${rest.passes ? "" : "font-semibold text-flag-deep"}`}>{rest.passes ? "still holds" : `${ELEMENTS[rest.worst].toLowerCase()} breaks`}, {percent(rest.utilisation)}</span>{" "}
+      <span className={`whitespace-nowrap ${rest.passes ? "" : "font-semibold text-flag-deep"}`}>{rest.passes ? "still holds" : <>{ELEMENTS[rest.worst].toLowerCase()}<span className="print:hidden"> breaks</span></>}, {percent(rest.utilisation)}</span>{" "}
       <Link href={`?${asked.toString()}#${LEFT_OUT}`} className="no-print inline-flex min-h-8 items-center" aria-label={`Show the layout without clamp ${index + 1}`}>show</Link>
     </>
   );
