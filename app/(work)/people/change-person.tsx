@@ -10,7 +10,7 @@ import { ChoiceGroup } from "#app/_ui/field/choice-group.tsx";
 import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
 import { changeRoleAction, setPersonActiveAction } from "./actions.ts";
 import { NewPasswordLink } from "./new-password-link.tsx";
-import type { Person } from "./people-table.tsx";
+import type { Person } from "./person.ts";
 import { ROLE_CHOICES } from "./role-choices.ts";
 
 /** Another role, or an end to signing in. */

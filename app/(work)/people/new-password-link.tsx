@@ -6,7 +6,7 @@ import { Button } from "#app/_ui/control/button.tsx";
 import { FailureNotice } from "#app/_ui/message/failure-notice.tsx";
 import { linkNewPasswordAction } from "./actions.ts";
 import { InvitationLink } from "./invitation-link.tsx";
-import type { Person } from "./people-table.tsx";
+import type { Person } from "./person.ts";
 
 /** For a person who lost the password: a link to set a new one. */
 export function NewPasswordLink({ person }: { readonly person: Person }) {

@@ -2,10 +2,8 @@
 
 import { DataTable, type DataColumn } from "#app/_ui/page/data-table.tsx";
 import { ChangePerson } from "./change-person.tsx";
+import type { Person } from "./person.ts";
 
-export type Person = {
-  readonly id: string; readonly name: string; readonly email: string; readonly role: string; readonly isActive: boolean;
-};
 export type PeopleTableProps = { readonly people: readonly Person[]; readonly ownId: string; readonly mayManage: boolean };
 
 export function PeopleTable({ people, ownId, mayManage }: PeopleTableProps) {

@@ -8,7 +8,7 @@ import { NumberField } from "#app/_ui/field/number-field.tsx";
 import { QuantityField } from "#app/_ui/field/quantity-field.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { FieldGrid } from "../_parts/field-grid.tsx";
-import type { RuleFieldsProps } from "./shutter-form.tsx";
+import type { RuleFieldsProps } from "./rule-fields.ts";
 
 const JOINTS = [
   { value: "two-over", label: "Two in, two over", note: "two faces at the column's size, two at size + 2 × ply" },

@@ -3,7 +3,7 @@
 import { LengthField } from "#app/_ui/field/length-field.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { FieldGrid } from "../_parts/field-grid.tsx";
-import type { RuleFieldsProps } from "./shutter-form.tsx";
+import type { RuleFieldsProps } from "./rule-fields.ts";
 
 const FIELDS = [
   ["firstMin", "Lowest clamp, not under", "Above the foot of the form"],

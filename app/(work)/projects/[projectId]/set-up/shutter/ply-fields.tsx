@@ -5,7 +5,7 @@ import { QuantityField } from "#app/_ui/field/quantity-field.tsx";
 import { TextField } from "#app/_ui/field/text-field.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { FieldGrid } from "../_parts/field-grid.tsx";
-import type { RuleFieldsProps } from "./shutter-form.tsx";
+import type { RuleFieldsProps } from "./rule-fields.ts";
 
 export function PlyFields({ rule: { ply }, units }: RuleFieldsProps) {
   return (

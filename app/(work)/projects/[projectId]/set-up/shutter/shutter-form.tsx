@@ -2,16 +2,14 @@
 
 import { SaveForm } from "#app/_ui/form/save-form.tsx";
 import { useAnswer } from "#app/_ui/form/use-answer.ts";
-import type { Units } from "#app/_ui/value/format-quantity.ts";
 import { changeShutterRuleAction } from "../_parts/actions.ts";
-import type { SetUp } from "../_parts/set-up-page.tsx";
 import { BackingFields } from "./backing-fields.tsx";
 import { BoxFields } from "./box-fields.tsx";
 import { ClampSpacingFields } from "./clamp-spacing-fields.tsx";
 import { PlyFields } from "./ply-fields.tsx";
 import { readRule } from "./read-rule.ts";
+import type { RuleFieldsProps } from "./rule-fields.ts";
 
-export type RuleFieldsProps = { readonly rule: SetUp["shutterRule"]; readonly units: Units };
 export type ShutterFormProps = RuleFieldsProps & { readonly projectId: string; readonly canEdit: boolean };
 
 export function ShutterForm({ projectId, canEdit, ...fields }: ShutterFormProps) {

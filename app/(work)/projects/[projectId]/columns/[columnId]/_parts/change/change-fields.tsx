@@ -5,7 +5,7 @@ import { LengthField } from "#app/_ui/field/length-field.tsx";
 import { TextField } from "#app/_ui/field/text-field.tsx";
 import { HEADS } from "../../../../set-up/_parts/heads.ts";
 import { SHAPES, toShape, type Shape } from "../../../../set-up/marks/mark-row.ts";
-import type { StoredColumn } from "./change-column.tsx";
+import type { StoredColumn } from "./stored-column.ts";
 
 export type ChangeFieldsProps = {
   readonly base: StoredColumn;

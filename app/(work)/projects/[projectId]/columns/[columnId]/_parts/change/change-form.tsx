@@ -11,7 +11,7 @@ import { useAnswer } from "#app/_ui/form/use-answer.ts";
 import { Notice } from "#app/_ui/message/notice.tsx";
 import type { Shape } from "../../../../set-up/marks/mark-row.ts";
 import { changeColumnAction } from "../../actions.ts";
-import type { StoredColumn } from "./change-column.tsx";
+import type { StoredColumn } from "./stored-column.ts";
 import { ChangeFields } from "./change-fields.tsx";
 import { rebase } from "./rebase.ts";
 import { storedLines } from "./stored-lines.ts";

@@ -1,4 +1,4 @@
-import type { StoredColumn } from "./change-column.tsx";
+import type { StoredColumn } from "./stored-column.ts";
 
 const FIELDS = ["shape", "widthMm", "depthMm", "headedBy", "formHeightMm", "concrete", "remarks"] as const;
 type Field = (typeof FIELDS)[number];

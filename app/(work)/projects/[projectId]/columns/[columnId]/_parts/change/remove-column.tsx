@@ -10,7 +10,7 @@ import { useAnswer } from "#app/_ui/form/use-answer.ts";
 import { Notice } from "#app/_ui/message/notice.tsx";
 import { paths } from "#app/paths.ts";
 import { removeColumnsAction } from "../../actions.ts";
-import type { StoredColumn } from "./change-column.tsx";
+import type { StoredColumn } from "./stored-column.ts";
 
 export function RemoveColumn({ stored }: { readonly stored: Pick<StoredColumn, "projectId" | "columnId" | "name" | "isStood" | "stage"> }) {
   return (

@@ -1,7 +1,17 @@
-import { hasDone } from "#lib/trade/progress/stages.ts";
+import { hasDone, type Stage } from "#lib/trade/progress/stages.ts";
+import type { Units } from "#app/_ui/value/format-quantity.ts";
 import { instantWords } from "#app/_ui/value/time-words.ts";
 import type { ColumnPage } from "../column-page.ts";
-import type { StoredColumn } from "./change-column.tsx";
+
+/** What of a column can be changed by hand, as it is stored. */
+export type StoredColumn = {
+  readonly projectId: string; readonly columnId: string; readonly name: string; readonly version: number; readonly units: Units;
+  readonly shape: "rectangle" | "circle"; readonly widthMm: number; readonly depthMm: number; readonly headedBy: "slab" | "beam";
+  readonly formHeightMm: number | null; readonly concrete: string | null; readonly remarks: string | null;
+  readonly stage: Stage | null; readonly isStood: boolean;
+  /** Who changed it last in the schedule, with the time in the zone of the site. */
+  readonly lastChange: string | null;
+};
 
 export function storedColumn({ project, column, state, changes }: ColumnPage): StoredColumn {
   const last = changes.at(-1);

@@ -1,5 +1,5 @@
 import { lengthFigure, sectionText } from "#app/_ui/value/format-quantity.ts";
-import type { StoredColumn } from "./change-column.tsx";
+import type { StoredColumn } from "./stored-column.ts";
 
 const heightText = ({ formHeightMm, units }: StoredColumn): string =>
   formHeightMm === null ? "from the levels" : lengthFigure(formHeightMm, units);
