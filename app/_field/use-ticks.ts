@@ -14,7 +14,8 @@ import { useOutbox } from "./use-outbox.ts";
 
 export type TickOutcome =
   | { readonly where: "sent"; readonly ids: readonly string[]; readonly answer: RecordAnswer }
-  | { readonly where: "saved-on-phone"; readonly ids: readonly string[] };
+  /** `late`: what comes of it once the sending that was not waited for has ended. */
+  | { readonly where: "saved-on-phone"; readonly ids: readonly string[]; readonly late?: Promise<TickOutcome> };
 
 export type TicksInput = {
   readonly projectId: string;
@@ -45,7 +46,13 @@ const PATIENCE_MS = 2_500;
 const pause = (ms: number) => new Promise<void>((resolve) => void setTimeout(resolve, ms));
 
 async function sendAndSee(ids: readonly string[]): Promise<TickOutcome> {
-  await Promise.race([outbox().flush(), pause(PATIENCE_MS)]);
+  const sending = outbox().flush();
+  await Promise.race([sending, pause(PATIENCE_MS)]);
+  const come = comeOf(ids);
+  return come.where === "sent" ? come : { ...come, late: sending.then(() => comeOf(ids)) };
+}
+
+function comeOf(ids: readonly string[]): TickOutcome {
   const answers = ids.map(outbox().answerTo);
   const known = answers.filter((answer) => answer !== undefined);
   return known.length < ids.length ? { where: "saved-on-phone", ids } : { where: "sent", ids, answer: mergeAnswers(known, ids) };

@@ -42,6 +42,11 @@ test("pouring without the pre-pour release asks for a reason and reaches the own
   await openProject(hand);
   const { path } = await firstIn(hand, "Clamp");
   await hand.goto(path);
+  // On a slow line the answer comes after the screen has said "saved"; the reason is asked for all the same.
+  await hand.context().route("**/api/site-events", async (call) => {
+    await new Promise((resolve) => void setTimeout(resolve, 3_000));
+    await call.continue();
+  });
   await hand.getByRole("group", { name: "Stages" }).getByRole("button", { name: /^poured/ }).click();
   await hand.getByRole("dialog").or(hand.getByRole("alertdialog")).getByRole("button", { name: /pour/i }).last().click();
   const why = "Inspector released it by word of mouth";

@@ -57,6 +57,15 @@ export function useRecording({ project, me, plumbing, onTaken, onDone }: Recordi
     setUndoable((before) => narrow(before, told, ticked.ids));
     setOutcome(needsTelling(told) ? told : null);
     if (!needsTelling(told)) onDone?.();
+    if (ticked.where === "saved-on-phone") void ticked.late?.then((come) => tellLate(words, come, columnIds));
+  };
+  /** An answer that came after the screen had said "saved": what it asks is asked still, and nothing else is closed for it. */
+  const tellLate = (words: string, come: TickOutcome, columnIds: readonly string[]): void => {
+    if (come.where !== "sent") return;
+    const told = readOutcome(words, come, columnIds, []);
+    onTaken?.(come.answer);
+    setUndoable((before) => narrow(before, told, come.ids));
+    if (needsTelling(told)) setOutcome(told);
   };
   const offerUndo = (words: string) => ([key, ...rest]: readonly string[]): void => {
     if (key !== undefined) setUndoable({ key, words, ids: [key, ...rest] });

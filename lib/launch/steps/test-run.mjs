@@ -16,23 +16,23 @@ const playwright = "node_modules/@playwright/test/cli.js";
 // The tests bring a database, a folder and a port of their own; what the caller works with is none of their business.
 const callersOwn = ["DATABASE_URL", "DATA_DIR", "PORT", "HOST", "NEXTAUTH_URL", "NEXTAUTH_SECRET", "NODE_ENV"];
 
-/** @returns {Promise<Tally>} */
-async function types() {
+/** Side by side: each keeps one core busy. @returns {Promise<Tally>} */
+async function typesAndLint() {
   const declared = await runNode([next, "typegen"], { quiet: true });
-  return tallyOfStep(declared === 0 ? await runNode([typescript, "--noEmit"]) : declared);
+  if (declared !== 0) return tallyOfStep(declared);
+  const [types, lint] = (await Promise.all([runNode([typescript, "--noEmit"]), runNode([eslint, ".", "--max-warnings", "0"])])).map(tallyOfStep);
+  return { passed: types.passed + lint.passed, failed: types.failed + lint.failed, notRun: types.notRun + lint.notRun };
 }
-
-/** @returns {Promise<Tally>} */
-const lint = async () => tallyOfStep(await runNode([eslint, ".", "--max-warnings", "0"]));
 
 /**
  * @param {string} project
  * @param {string} folder
+ * @param {readonly string[]} [more]
  * @returns {Promise<Tally>}
  */
-async function vitestProject(project, folder) {
+async function vitestProject(project, folder, more = []) {
   const report = join(folder, `${project}.json`);
-  const args = [vitest, "run", "--project", project, "--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
+  const args = [vitest, "run", "--project", project, "--reporter=default", "--reporter=json", `--outputFile.json=${report}`, ...more];
   return tallyOfVitest(report, await runNode(args));
 }
 
@@ -54,10 +54,9 @@ async function journeys(folder) {
  * @returns {readonly (readonly [string, (before: ReadonlyMap<string, Tally>) => Promise<Tally>])[]}
  */
 const stepsIn = (folder) => [
-  ["types", types],
-  ["lint", lint],
+  ["types and lint", typesAndLint],
   ["unit, validation, architecture", () => vitestProject("unit", folder)],
-  ["integration", () => vitestProject("integration", folder)],
+  ["integration", () => vitestProject("integration", folder, ["--maxWorkers=100%"])],
   ["build", build],
   ["end-to-end", async (before) => (before.get("build")?.failed === 0 ? journeys(folder) : notPossible())],
 ];
