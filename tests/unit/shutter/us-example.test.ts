@@ -16,7 +16,10 @@ describe("the example rule in inches", () => {
   it.each([[18, 18, 150], [14, 26, 150], [12, 12, 108], [24, 24, 120]])("boxes %i x %i in., %i in. high, with clamps on whole inches and panels on sixteenths", (width, depth, height) => {
     const answer = designShutter({ section: { shape: "rectangular", width: inches(width), depth: inches(depth) }, formHeight: inches(height), rule: EXAMPLE_RULE_US, pour: EXAMPLE_POUR_US, clampKinds: EXAMPLE_CLAMP_KINDS });
     if (!answer.ok) throw new Error(answer.failure.message);
-    for (const clamp of answer.value.clamps.heights) expect(Math.abs(clamp / 25.4 - Math.round(clamp / 25.4))).toBeLessThan(1e-9);
+    for (const clamp of answer.value.clamps.heights) {
+      expect(Math.abs(clamp / 25.4 - Math.round(clamp / 25.4))).toBeLessThan(1e-9);
+      expect(String(clamp)).toMatch(/^\d+(\.\d)?$/);
+    }
     const [over] = answer.value.panels;
     // Two plies of 3/4 in. on a panel that runs over.
     expect((over?.width ?? 0) / 25.4).toBeCloseTo(width + 1.5, 9);

@@ -6,6 +6,7 @@ import { refusal } from "../working.ts";
 import type { Refusal } from "../working.ts";
 import { clampDemands } from "./clamp-demands.ts";
 import type { ClampDemands } from "./clamp-demands.ts";
+import { heightOf } from "./clamp-spacing.ts";
 import { countBound } from "./count-bound.ts";
 import type { CountBound, Lattice } from "./count-bound.ts";
 import { searchCount } from "./count-search.ts";
@@ -60,7 +61,7 @@ function settle(task: SpacedTask, bound: CountBound, below: number, effort: numb
   const left = { left: effort };
   for (let count = bound.least; count < below; count += 1) {
     let passing: Passing | null = null;
-    const metres = (steps: readonly number[]) => steps.map((step) => mm(step * bound.lattice.module));
+    const metres = (steps: readonly number[]) => steps.map((step) => heightOf(step, task.spacing.module));
     const answer = searchCount(bound, count, left, (held) => {
       // The clamps that hold are the whole beam: where they do not pass, no idle clamp helps.
       left.left -= JUDGED * count;

@@ -1,6 +1,7 @@
 import { mm } from "#lib/kernel/units.ts";
 import { spanCoefficients } from "../backing/span-coefficients.ts";
 import { pressureAt } from "../pressure-envelope.ts";
+import { heightOf } from "./clamp-spacing.ts";
 import { limitsOf } from "./layout-task.ts";
 import type { SpacedTask } from "./layout-task.ts";
 
@@ -52,7 +53,7 @@ function walk(task: SpacedTask, rule: GapRule, scale: number, most: number, step
   const topFrom = Math.max(0, task.formHeight - topMax);
   const highest = stepsDown(task.formHeight, module);
   const lowest = stepsUp(firstMin, module);
-  if (lowest * module > firstMax) return 0;
+  if (lowest > stepsDown(firstMax, module)) return 0;
   let at = Math.min(stepsDown(firstMax, module), Math.max(lowest, stepsDown(0.5 * scale * rule(0), module)));
   steps[0] = at;
   let count = 1;
@@ -90,5 +91,5 @@ export function evenLayout(task: SpacedTask, rule: GapRule, count: number): read
       loose = middle;
     } else tight = middle;
   }
-  return found === null ? null : found.map((step) => step * task.spacing.module);
+  return found === null ? null : found.map((step) => heightOf(step, task.spacing.module));
 }
