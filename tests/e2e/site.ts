@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { expect, test as plain, type Browser, type BrowserContextOptions, type Page } from "@playwright/test";
+import { expect, test as plain, type Browser, type BrowserContextOptions, type Locator, type Page } from "@playwright/test";
 
 /** The demo's people; the scenario is invented. */
 export const PEOPLE = {
@@ -56,6 +56,16 @@ export async function openProject(page: Page, name = WHARF): Promise<string> {
   await page.getByRole("link", { name }).click();
   await expect(page.getByRole("heading", { name: "Today", level: 1 })).toBeVisible();
   return new URL(page.url()).pathname.replace(/\/today.*$/, "");
+}
+
+/** The gather list of one column; answers its line of wedges. */
+export async function openGatherList(page: Page, project: string, column: Locator): Promise<Locator> {
+  await page.goto(`${project}/gear/gather`);
+  await column.click();
+  await page.getByRole("button", { name: "Make the list for 1 column" }).click();
+  const wedges = page.getByRole("group", { name: /^\d+ × Wedge$/ });
+  await expect(wedges).toBeVisible();
+  return wedges;
 }
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");

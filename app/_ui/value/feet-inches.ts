@@ -1,41 +1,23 @@
+import { inchFigure, sixteenths } from "#lib/kernel/inches.ts";
 import { MM_PER_FOOT, MM_PER_INCH } from "#lib/kernel/us-units.ts";
 
 const SIXTEENTHS_PER_FOOT = 12 * 16;
 
-/** A length to the nearest sixteenth of an inch, as a tape shows it. */
-type TapeReading = { readonly isNegative: boolean; readonly feet: number; readonly inches: number; readonly over: number; readonly under: number };
+const signed = (lengthMm: number, all: number, text: string): string => (lengthMm < 0 && all > 0 ? `−${text}` : text);
 
-function readTape(lengthMm: number): TapeReading {
-  const all = Math.round((Math.abs(lengthMm) / MM_PER_INCH) * 16);
+/** `12'-0"`, `7 7/8"`, `9'-4 1/2"`, to the nearest sixteenth: below one foot the feet are left out, and in feet the whole inches never. */
+export function feetInches(lengthMm: number): string {
+  const all = sixteenths(Math.abs(lengthMm));
   const feet = Math.floor(all / SIXTEENTHS_PER_FOOT);
   const rest = all - feet * SIXTEENTHS_PER_FOOT;
-  const inches = Math.floor(rest / 16);
-  let over = rest - inches * 16;
-  let under = 16;
-  while (over > 0 && over % 2 === 0) {
-    over /= 2;
-    under /= 2;
-  }
-  return { isNegative: lengthMm < 0 && all > 0, feet, inches, over, under };
-}
-
-function inchText({ inches, over, under, feet }: TapeReading): string {
-  if (over === 0) return `${inches}"`;
-  return inches === 0 && feet === 0 ? `${over}/${under}"` : `${inches} ${over}/${under}"`;
-}
-
-/** `12'-0"`, `7 7/8"`, `9'-4 1/2"`: below one foot the feet are left out. */
-export function feetInches(lengthMm: number): string {
-  const tape = readTape(lengthMm);
-  const text = tape.feet === 0 ? inchText(tape) : `${tape.feet}'-${inchText(tape)}`;
-  return tape.isNegative ? `−${text}` : text;
+  if (feet === 0) return signed(lengthMm, all, `${inchFigure(rest)}"`);
+  return signed(lengthMm, all, `${feet}'-${rest > 0 && rest < 16 ? "0 " : ""}${inchFigure(rest)}"`);
 }
 
 /** Inches alone, for what a carpenter reads off in inches whatever its length: panels, ply, gaps between clamps. */
 export function inchesOnly(lengthMm: number): string {
-  const tape = readTape(lengthMm);
-  const text = inchText({ ...tape, inches: tape.inches + tape.feet * 12, feet: 0 });
-  return tape.isNegative ? `−${text}` : text;
+  const all = sixteenths(Math.abs(lengthMm));
+  return signed(lengthMm, all, `${inchFigure(all)}"`);
 }
 
 const NUMBER = String.raw`\d+(?:[.,]\d+)?`;

@@ -1,6 +1,6 @@
+import { inchFigure, sixteenths } from "#lib/kernel/inches.ts";
 import type { Millimetres } from "#lib/kernel/units.ts";
 import { mm } from "#lib/kernel/units.ts";
-import { MM_PER_INCH } from "#lib/kernel/us-units.ts";
 import { filletLeg } from "./face-geometry.ts";
 import type { CuttingLine, CuttingPart } from "./form-set.ts";
 import type { PanelLayout } from "./panels.ts";
@@ -44,15 +44,8 @@ function toCuttingLine({ part, material, length, width, thickness, on }: Line): 
 
 /** A leg that is no whole millimetre was stated in inches. */
 function filletName(leg: Millimetres): string {
-  const said = Number.isInteger(leg) ? String(leg) : inFraction(leg);
-  return `Fillet ${said} × ${said} ${Number.isInteger(leg) ? "mm" : "in"}`;
-}
-
-function inFraction(leg: Millimetres): string {
-  let [over, under] = [Math.round((leg / MM_PER_INCH) * 16), 16];
-  while (over % 2 === 0 && under > 1) [over, under] = [over / 2, under / 2];
-  const whole = Math.floor(over / under);
-  return [whole > 0 || over === 0 ? String(whole) : "", over % under > 0 ? `${over % under}/${under}` : ""].filter((part) => part !== "").join(" ");
+  const [said, unit] = Number.isInteger(leg) ? [String(leg), "mm"] : [inchFigure(sixteenths(leg)), "in"];
+  return `Fillet ${said} × ${said} ${unit}`;
 }
 
 /** What its timbers are called, as a cutting list names them; no fillet where the arris stays sharp. */

@@ -1,14 +1,10 @@
 import { expect } from "@playwright/test";
-import { as, expectAccessible, openProject, PHONE, test } from "../site.ts";
+import { as, expectAccessible, openGatherList, openProject, PHONE, test } from "../site.ts";
 
 test("what is gathered without reception stays on the phone, is sent once when it returns, and the office sees it", async ({ browser, heard }) => {
   const hand = await as("leading hand", browser, heard, PHONE);
   const project = await openProject(hand);
-  await hand.goto(`${project}/gear/gather`);
-  await hand.getByText(/^B\/1 C2/).last().click();
-  await hand.getByRole("button", { name: "Make the list for 1 column" }).click();
-  const wedges = hand.getByRole("group", { name: /^\d+ × Wedge$/ });
-  await expect(wedges).toBeVisible();
+  const wedges = await openGatherList(hand, project, hand.getByText(/^B\/1 C2/).last());
   const [pieces = ""] = (await wedges.getAttribute("aria-label"))?.match(/^\d+/) ?? [];
   const taken: number[] = [];
   hand.on("response", (response) => { if (response.url().endsWith("/api/gear-moves")) taken.push(response.status()); });
@@ -55,11 +51,7 @@ test("what is gathered without reception stays on the phone, is sent once when i
 test("gathered without reception while somebody else did it: the reason is told and the entry stays until it is dismissed", async ({ browser, heard }) => {
   const hand = await as("leading hand", browser, heard, PHONE);
   const project = await openProject(hand);
-  await hand.goto(`${project}/gear/gather`);
-  await hand.getByText(/^B\/2 C2/).last().click();
-  await hand.getByRole("button", { name: "Make the list for 1 column" }).click();
-  const wedges = hand.getByRole("group", { name: /^\d+ × Wedge$/ });
-  await expect(wedges).toBeVisible();
+  const wedges = await openGatherList(hand, project, hand.getByText(/^B\/2 C2/).last());
   await hand.context().setOffline(true);
   await wedges.getByRole("button", { name: "At the column" }).click();
   await expect(hand.getByRole("button", { name: "1 saved on this phone" })).toBeVisible();

@@ -1,5 +1,5 @@
 import { expect } from "@playwright/test";
-import { as, expectAccessible, openProject, PHONE, test } from "../site.ts";
+import { as, expectAccessible, openGatherList, openProject, PHONE, test } from "../site.ts";
 
 test("the office writes an order from what is to be bought; the leading hand receives it at the truck, more only with a reason", async ({ browser, heard }) => {
   const office = await as("office", browser, heard);
@@ -46,11 +46,7 @@ test("the office takes a receipt back with a reason, and has the orders as a tab
 test("what is gathered for a column leaves the list and lies at the column until it is taken back", async ({ browser, heard }) => {
   const hand = await as("leading hand", browser, heard, PHONE);
   const project = await openProject(hand);
-  await hand.goto(`${project}/gear/gather`);
-  await hand.getByText(/^A\/1 C1/).first().click();
-  await hand.getByRole("button", { name: "Make the list for 1 column" }).click();
-  const wedges = hand.getByRole("group", { name: /× Wedge$/ });
-  await expect(wedges).toBeVisible();
+  const wedges = await openGatherList(hand, project, hand.getByText(/^A\/1 C1/).first());
   await expectAccessible(hand);
   await wedges.getByRole("button", { name: "At the column" }).click();
   await expect(wedges).toHaveCount(0);

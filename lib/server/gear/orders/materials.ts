@@ -1,12 +1,12 @@
 import "server-only";
 import { materialKey, type Material } from "#lib/contracts/planning/orders.ts";
+import { sixteenths } from "#lib/kernel/inches.ts";
 import type { CompanyScope } from "../../gate/scope.ts";
 import { addMaterials, listMaterials, type MaterialItem } from "./material-store.ts";
 
 type Units = "metric" | "us";
-const MM_PER_INCH = 25.4;
 /** Sixteenths, as a tape is read. */
-const inches = (valueMm: number): string => String(Math.round((valueMm / MM_PER_INCH) * 16) / 16);
+const inches = (valueMm: number): string => String(sixteenths(valueMm) / 16);
 
 /** What the gear pages call it: "Film-faced ply 18 mm, 2400 × 1200 mm". */
 export function materialName({ material, lengthMm, widthMm }: Material, units: Units): string {
