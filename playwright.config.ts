@@ -17,13 +17,16 @@ export default defineConfig({
   forbidOnly: true,
   retries: 0,
   workers: 2,
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  // Two browsers, the server and its database share what cores there are: patience costs nothing where all is well.
+  timeout: 180_000,
+  expect: { timeout: 30_000 },
   reporter: [["list"]],
   use: {
     ...devices["Desktop Chrome"],
     baseURL: process.env["E2E_URL"],
-    trace: "retain-on-failure",
+    // Traces are made while a journey runs, whether it fails or not, so they are asked for: TRACE=1.
+    trace: process.env["TRACE"] ? "retain-on-failure" : "off",
+    screenshot: "only-on-failure",
     launchOptions: { ...(executablePath ? { executablePath } : {}), args: [...chromiumFlags] },
   },
 });

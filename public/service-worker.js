@@ -23,7 +23,7 @@ self.addEventListener("install", (event) => {
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
 
 self.addEventListener("message", (event) => {
-  if (event.data?.kind === "keep") event.waitUntil(Promise.all(event.data.pages.map((page) => keepPage(new URL(page, self.location.origin)))));
+  if (event.data?.kind === "keep") event.waitUntil(keepPages(event.data.pages));
 });
 
 self.addEventListener("fetch", (event) => {
@@ -76,6 +76,21 @@ async function fetchPage(request, isImpatient) {
   const giveUp = new AbortController();
   const timer = isImpatient ? setTimeout(() => giveUp.abort(), PATIENCE_MS) : undefined;
   return fetch(request, { signal: giveUp.signal }).finally(() => clearTimeout(timer));
+}
+
+/** What is asked for and not yet come, each once: pages ask again whenever another is opened. */
+const wanted = new Map();
+let lastKept = Promise.resolve();
+
+/** One after another, so that keeping copies never holds up the page that is looked at. */
+function keepPages(pages) {
+  for (const page of pages) {
+    const url = new URL(page, self.location.origin);
+    if (wanted.has(url.href)) continue;
+    lastKept = lastKept.then(() => keepPage(url)).catch(() => undefined).finally(() => wanted.delete(url.href));
+    wanted.set(url.href, lastKept);
+  }
+  return lastKept;
 }
 
 async function keepPage(url) {

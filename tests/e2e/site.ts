@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { expect, test as plain, type Browser, type BrowserContextOptions, type Locator, type Page } from "@playwright/test";
+import { expect, test as plain, type Browser, type BrowserContext, type BrowserContextOptions, type Locator, type Page } from "@playwright/test";
 
 /** The demo's people; the scenario is invented. */
 export const PEOPLE = {
@@ -43,12 +43,19 @@ export async function signInOn(page: Page, email: string, password: string): Pro
   await page.getByRole("button", { name: "Sign in" }).click();
 }
 
+type Kept = Awaited<ReturnType<BrowserContext["storageState"]>>;
+/** Who has come through the door once in this process keeps the key. */
+const keys = new Map<string, Kept>();
+
 /** A browser of one's own, signed in. */
 export async function as(who: keyof typeof PEOPLE, browser: Browser, heard: string[], options: BrowserContextOptions = {}): Promise<Page> {
-  const page = await (await browser.newContext(options)).newPage();
+  const key = keys.get(who);
+  const page = await (await browser.newContext({ ...options, ...(key ? { storageState: key } : {}) })).newPage();
   listen(page, heard);
-  await signInOn(page, PEOPLE[who], PASSWORD);
+  if (key) await page.goto("/projects");
+  else await signInOn(page, PEOPLE[who], PASSWORD);
   await expect(page.getByRole("heading", { name: "Projects", level: 1 })).toBeVisible();
+  if (!key) keys.set(who, await page.context().storageState());
   return page;
 }
 

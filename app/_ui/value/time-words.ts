@@ -6,25 +6,33 @@ export const dayWords = (day: string): string => DAY_WORDS.format(new Date(`${da
 /** Abbreviations are a matter of region: AEDT is known to one, CST to another. */
 const REGIONS = ["en-AU", "en-US", "en-GB", "en-NZ", "en-CA", "en-IN", "en-ZA"];
 
-const partOf = (format: Intl.DateTimeFormat, at: Date, type: Intl.DateTimeFormatPartTypes): string =>
-  format.formatToParts(at).find((part) => part.type === type)?.value ?? "";
+type Formats = { readonly day: Intl.DateTimeFormat; readonly time: Intl.DateTimeFormat; readonly names: readonly Intl.DateTimeFormat[] };
 
-function zoneAbbreviation(at: Date, timeZone: string): string {
-  const names = REGIONS.map((region) => partOf(new Intl.DateTimeFormat(region, { timeZone, timeZoneName: "short" }), at, "timeZoneName"));
-  return names.find((name) => !/^(GMT|UTC)[+−-]/.test(name)) ?? names[0] ?? "";
-}
+/** Making a format costs a thousand times what using it does, and a page of columns shows hundreds of instants. */
+const formats = new Map<string, Formats>();
 
-const formats = new Map<string, { readonly day: Intl.DateTimeFormat; readonly time: Intl.DateTimeFormat }>();
-
-function formatsOf(timeZone: string) {
+function formatsOf(timeZone: string): Formats {
   const known = formats.get(timeZone);
   if (known) return known;
   const made = {
     day: new Intl.DateTimeFormat("en-AU", { weekday: "short", day: "numeric", month: "short", year: "numeric", timeZone }),
     time: new Intl.DateTimeFormat("en-AU", { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone }),
+    names: REGIONS.map((region) => new Intl.DateTimeFormat(region, { timeZone, timeZoneName: "short" })),
   };
   formats.set(timeZone, made);
   return made;
+}
+
+const nameOf = (format: Intl.DateTimeFormat, at: Date): string => format.formatToParts(at).find(({ type }) => type === "timeZoneName")?.value ?? "";
+
+function zoneAbbreviation(at: Date, formatsByRegion: readonly Intl.DateTimeFormat[]): string {
+  let first = "";
+  for (const format of formatsByRegion) {
+    const name = nameOf(format, at);
+    if (!/^(GMT|UTC)[+−-]/.test(name)) return name;
+    first ||= name;
+  }
+  return first;
 }
 
 export type InstantWords = { readonly day: string; readonly time: string; readonly zone: string };
@@ -32,6 +40,6 @@ export type InstantWords = { readonly day: string; readonly time: string; readon
 /** An instant (ISO 8601, UTC) as the clock on that site showed it. */
 export function instantWords(at: string, timeZone: string): InstantWords {
   const instant = new Date(at);
-  const { day, time } = formatsOf(timeZone);
-  return { day: day.format(instant).replace(",", ""), time: time.format(instant), zone: zoneAbbreviation(instant, timeZone) };
+  const { day, time, names } = formatsOf(timeZone);
+  return { day: day.format(instant).replace(",", ""), time: time.format(instant), zone: zoneAbbreviation(instant, names) };
 }
