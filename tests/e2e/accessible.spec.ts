@@ -1,5 +1,4 @@
-import { expect, type Page } from "@playwright/test";
-import { as, expectAccessible, listen, openProject, PHONE, test } from "./site.ts";
+import { as, expectAccessible, expectEachAccessible, listen, openProject, PHONE, test } from "./site.ts";
 
 test("the door passes the accessibility rules", async ({ page, heard }) => {
   listen(page, heard);
@@ -13,30 +12,19 @@ const GEAR = ["gear", "gear/movements", "gear/panels", "gear/reuse", "gear/label
 const ORDERS = ["gear/cutting", "gear/gather", "gear/count", "gear/orders", "gear/orders/new", "gear/items"];
 const HIRE = ["pours", "hire", "hire/dockets", "hire/dockets/new?kind=return", "hire/return-plan", "hire/terms", "hire/invoices", "hire/invoices/new", "hire/invoices/new?by=hand"];
 
-async function expectEachAccessible(page: Page, paths: readonly string[]): Promise<void> {
-  for (const path of paths) {
-    await page.goto(path);
-    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
-    await expectAccessible(page);
-    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    expect(overflow, `${path} scrolls sideways`).toBeLessThanOrEqual(0);
-  }
-}
+test("the pages of columns and people pass the accessibility rules at a phone and at a desk", async ({ browser, heard }) => {
+  const owner = await as("owner", browser, heard, PHONE);
+  await expectAccessible(owner);
+  const project = await openProject(owner);
+  await expectAccessible(owner);
+  const column = (await owner.getByRole("link", { name: /^Open/ }).first().getAttribute("href")) ?? "";
+  await expectEachAccessible(owner, [column, `${project}/columns`, "/people", "/clamps", "/account", "/projects/new"]);
+});
 
-for (const [device, options] of [["desk", {}], ["phone", PHONE]] as const) {
-  test(`the pages of columns and people pass the accessibility rules at a ${device}`, async ({ browser, heard }) => {
-    const owner = await as("owner", browser, heard, options);
-    await expectAccessible(owner);
+for (const [what, pages] of [["set-up", SET_UP], ["gear", GEAR], ["cutting, gathering and orders", ORDERS], ["hire and pours", HIRE]] as const) {
+  test(`the pages of ${what} pass the accessibility rules at a phone and at a desk`, async ({ browser, heard }) => {
+    const owner = await as("owner", browser, heard, PHONE);
     const project = await openProject(owner);
-    await expectAccessible(owner);
-    const column = (await owner.getByRole("link", { name: /^Open/ }).first().getAttribute("href")) ?? "";
-    await expectEachAccessible(owner, [column, `${project}/columns`, "/people", "/clamps", "/account", "/projects/new"]);
+    await expectEachAccessible(owner, pages.map((page) => `${project}/${page}`));
   });
-  for (const [what, pages] of [["set-up", SET_UP], ["gear", GEAR], ["cutting, gathering and orders", ORDERS], ["hire and pours", HIRE]] as const) {
-    test(`the pages of ${what} pass the accessibility rules at a ${device}`, async ({ browser, heard }) => {
-      const owner = await as("owner", browser, heard, options);
-      const project = await openProject(owner);
-      await expectEachAccessible(owner, pages.map((page) => `${project}/${page}`));
-    });
-  }
 }

@@ -34,7 +34,9 @@ export function listen(page: Page, heard: string[]): void {
   });
 }
 
-export const PHONE: BrowserContextOptions = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+const PHONE_SIZE = { width: 390, height: 844 };
+const DESK_SIZE = { width: 1280, height: 720 };
+export const PHONE: BrowserContextOptions = { viewport: PHONE_SIZE, hasTouch: true, isMobile: true };
 
 export async function signInOn(page: Page, email: string, password: string): Promise<void> {
   await page.goto("/sign-in");
@@ -95,4 +97,19 @@ export async function expectAccessible(page: Page): Promise<void> {
     return found.violations;
   });
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).slice(0, 3).join(" | ")}`)).toEqual([]);
+}
+
+/** Each page as a phone shows it, then drawn out to a desk's width: one opening serves both. */
+export async function expectEachAccessible(page: Page, paths: readonly string[]): Promise<void> {
+  for (const path of paths) {
+    await page.setViewportSize(PHONE_SIZE);
+    await page.goto(path);
+    for (const size of [PHONE_SIZE, DESK_SIZE]) {
+      await page.setViewportSize(size);
+      await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+      await expectAccessible(page);
+      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      expect(overflow, `${path} scrolls sideways ${size.width} px wide`).toBeLessThanOrEqual(0);
+    }
+  }
 }
