@@ -3,8 +3,8 @@ import type { PanelLife, PanelSize } from "./panel-life.ts";
 /** Sheets of one thickness differ by this much, new to worn. Common practice, no source. */
 export const SAME_PLY_MM = 1;
 
-/** How it is sawn, and what is worth keeping: at least `longMm` one way and `shortMm` the other. Millimetres. */
-export type RestRule = { readonly kerfMm: number; readonly longMm: number; readonly shortMm: number };
+/** How it is sawn, and what is worth keeping: at least `longMm` one way and `shortMm` the other. `sheet` is as large as sheets come. Millimetres. */
+export type RestRule = { readonly kerfMm: number; readonly longMm: number; readonly shortMm: number; readonly sheet: PanelSize };
 
 const areaOf = ({ widthMm, heightMm }: PanelSize): number => widthMm * heightMm;
 const isSame = (a: PanelSize, b: PanelSize): boolean => a.widthMm === b.widthMm && a.heightMm === b.heightMm;
@@ -48,6 +48,13 @@ const near = (pieces: readonly PanelSize[]): readonly (readonly PanelSize[])[] =
 
 /** What is kept of it serves like a new sheet: nothing is broken or worn, and both its faces have film. */
 export const isSound = ({ filmFaces }: { readonly filmFaces: number }, { damaged, demoted, turnedAt }: PanelLife): boolean => filmFaces > 1 && damaged === null && demoted === null && turnedAt === null;
+
+/** Why what is left of a panel is not kept unasked: its film, or a joint of two sheets that may run through it. */
+export type RestDoubt = "film" | "joint";
+
+/** A panel higher or wider than a sheet was made of several; where their joint lies in what is left is not known here. */
+export const restDoubt = (isPanelSound: boolean, { widthMm, heightMm }: PanelSize, { sheet }: RestRule): RestDoubt | null =>
+  !isPanelSound ? "film" : heightMm > sheet.heightMm || widthMm > sheet.widthMm ? "joint" : null;
 
 /** The first of these that is no rest of the cut; null where all of them are, each once. */
 export function strangeRest(asked: readonly PanelSize[], rests: readonly PanelSize[]): PanelSize | null {

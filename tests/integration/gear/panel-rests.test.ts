@@ -35,9 +35,9 @@ async function aBench() {
 }
 
 // By hand, a saw cut of 3 and offcuts kept from 600 x 200 mm: 900 - 500 - 3 = 397 beside a piece as high as the panel.
-const WIDE = { widthMm: 900, heightMm: 3200 };
-const PIECE = { widthMm: 500, heightMm: 3200 };
-const REST = { widthMm: 397, heightMm: 3200 };
+const WIDE = { widthMm: 900, heightMm: 2400 };
+const PIECE = { widthMm: 500, heightMm: 2400 };
+const REST = { widthMm: 397, heightMm: 2400 };
 
 describe("what is left of a panel cut down", () => {
   it("is an offcut on the rack that the cutting plan offers, and is told with the panel it came from", async () => {
@@ -47,7 +47,7 @@ describe("what is left of a panel cut down", () => {
     // The grain runs along the height, so that is the length of the offcut.
     expect(await offered()).toMatchObject([{ lengthMm: REST.heightMm, widthMm: REST.widthMm, quantity: 1 }]);
     const { panel, movements } = await card(itemId);
-    expect(rests).toEqual([expect.stringMatching(/, 3200 × 397 mm$/)]);
+    expect(rests).toEqual([expect.stringMatching(/, 2400 × 397 mm$/)]);
     expect(panel.events[0]?.reason).toBe(`Into ${piece?.name}; kept ${rests[0]}`);
     expect(movements[0]).toMatchObject({ kind: "cut down", reason: `${name} cut down` });
     expect(movements[0]?.lines.filter(({ item, kind }) => item === rests[0] && kind === "rack")).toMatchObject([{ quantity: 1 }]);
@@ -56,7 +56,7 @@ describe("what is left of a panel cut down", () => {
   it("is left out where nobody wants it, and never more than is left", async () => {
     const { projectId, cut, offered } = await aBench();
     const [first, second] = [await aPanel(company.owner, projectId, WIDE), await aPanel(company.owner, projectId, WIDE)];
-    expect(await cut(first.itemId, [PIECE], [{ ...REST, widthMm: 398 }])).toMatchObject({ failure: { code: "panel-rest-changed", values: { panel: first.name, size: "398 × 3200 mm" } } });
+    expect(await cut(first.itemId, [PIECE], [{ ...REST, widthMm: 398 }])).toMatchObject({ failure: { code: "panel-rest-changed", values: { panel: first.name, size: "398 × 2400 mm" } } });
     expect(refusal(await cut(first.itemId, [PIECE], [REST, REST]))).toBe("panel-rest-changed");
     valueOf(await cut(first.itemId, [PIECE], []));
     expect(await offered()).toEqual([]);
@@ -82,7 +82,7 @@ describe("what is left of a panel cut down", () => {
     valueOf(await cut(itemId, [PIECE]));
     const [offcut] = await offered();
     valueOf(await cutUpMaterial(company.leadingHand, { projectId, placeId: stock.place("rack"), happenedAt: NOON, lines: [{ itemId: offcut?.itemId ?? "", quantity: 1 }] }));
-    expect(await withdraw(itemId, "cut down")).toMatchObject({ failure: { code: "cut-used-already", values: { item: expect.stringMatching(/3200 × 397 mm$/) as string, asked: 1, there: 0, place: "Rack" } } });
+    expect(await withdraw(itemId, "cut down")).toMatchObject({ failure: { code: "cut-used-already", values: { item: expect.stringMatching(/2400 × 397 mm$/) as string, asked: 1, there: 0, place: "Rack" } } });
     expect((await card(itemId)).panel.life.ended?.kind).toBe("cut down");
     // Not past the panel's own page either, which would leave its life saying otherwise.
     const movementId = (await card(itemId)).movements.find(({ kind }) => kind === "cut down")?.id ?? "";
@@ -100,10 +100,21 @@ describe("what is left of a panel cut down", () => {
     expect(await offered()).toHaveLength(1);
   });
 
+  it("is kept of a panel higher than its sheets only when asked for, as their joint may run through it", async () => {
+    const { projectId, cut, offered, card } = await aBench();
+    const high = { ...WIDE, heightMm: 3200 };
+    const [first, second] = [await aPanel(company.owner, projectId, high), await aPanel(company.owner, projectId, high)];
+    expect((await card(first.itemId)).panel.restDoubt).toBe("joint");
+    valueOf(await cut(first.itemId, [{ ...PIECE, heightMm: 3200 }]));
+    expect(await offered()).toEqual([]);
+    valueOf(await cut(second.itemId, [{ ...PIECE, heightMm: 3200 }], [{ ...REST, heightMm: 3200 }]));
+    expect(await offered()).toMatchObject([{ lengthMm: 3200, widthMm: 397, quantity: 1 }]);
+  });
+
   it("of another thickness is kept under its own name, and is not cut into panels of the project's ply", async () => {
     const { projectId, cut, offered } = await aBench();
     const { itemId } = await aPanel(company.owner, projectId, { ...WIDE, thicknessMm: 12 });
-    expect(valueOf(await cut(itemId, [PIECE])).rests).toEqual(["Ply 12 mm, 3200 × 397 mm"]);
+    expect(valueOf(await cut(itemId, [PIECE])).rests).toEqual(["Ply 12 mm, 2400 × 397 mm"]);
     expect(await offered()).toEqual([]);
   });
 });
@@ -117,9 +128,9 @@ describe("a panel cut down for its face by the reuse plan", () => {
     const shown = await line();
     // A saw cut of 3 beside the piece, over the full height; the 3400 - 3305 - 3 = 92 over it are not worth keeping.
     const rest = { widthMm: 1200 - (shown?.widthMm ?? 0) - 3, heightMm: 3400 };
-    expect(shown).toMatchObject({ standing: "cut-down", heightMm: 3305, rests: [rest], isSound: true });
+    expect(shown).toMatchObject({ standing: "cut-down", heightMm: 3305, rests: [rest], restDoubt: "joint" });
     const cut = (rests?: (typeof rest)[]) => cutReserved(company.leadingHand, { projectId, reservationId: shown?.id ?? "", happenedAt: NOON, ...(rests ? { rests } : {}) });
-    valueOf(await cut());
+    valueOf(await cut([rest]));
     expect(await offered()).toMatchObject([{ lengthMm: 3400, widthMm: rest.widthMm, quantity: 1 }]);
     valueOf(await withdraw(itemId, "cut down"));
     expect([await offered(), (await line())?.itemId]).toEqual([[], itemId]);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { panelLife } from "#lib/trade/gear/panel-life.ts";
-import { isSound, panelRests, strangeRest } from "#lib/trade/gear/panel-rests.ts";
+import { isSound, panelRests, restDoubt, strangeRest } from "#lib/trade/gear/panel-rests.ts";
 
-const RULE = { kerfMm: 3, longMm: 600, shortMm: 200 };
+const RULE = { kerfMm: 3, longMm: 600, shortMm: 200, sheet: { widthMm: 1200, heightMm: 2400 } };
 type Pair = readonly [widthMm: number, heightMm: number];
 const sized = ([widthMm, heightMm]: Pair) => ({ widthMm, heightMm });
 const rests = (panel: Pair, ...pieces: Pair[]) => panelRests(sized(panel), pieces.map(sized), RULE).map(({ widthMm, heightMm }) => [widthMm, heightMm]);
@@ -68,5 +68,10 @@ describe("a panel whose rest serves like a new sheet", () => {
   it("has film on both faces and nothing broken or worn", () => {
     expect([sound(2), sound(2, event("damaged", 1), event("repaired", 2))]).toEqual([true, true]);
     expect([sound(1), sound(2, event("damaged", 1)), sound(2, event("turned", 1)), sound(2, event("demoted", 1))]).toEqual([false, false, false, false]);
+  });
+
+  it("is in doubt where it came from several sheets, and where it does not serve like a new one", () => {
+    const doubt = (pair: Pair, isPanelSound = true) => restDoubt(isPanelSound, sized(pair), RULE);
+    expect([doubt([1200, 2400]), doubt([600, 2401]), doubt([1201, 2000]), doubt([1200, 2400], false)]).toEqual([null, "joint", "joint", "film"]);
   });
 });

@@ -2,7 +2,7 @@ import "server-only";
 import { gearInput, panelInput } from "#lib/contracts/gear.ts";
 import { notFound, ok } from "#lib/kernel/result.ts";
 import { panelLife } from "#lib/trade/gear/panel-life.ts";
-import { isSound } from "#lib/trade/gear/panel-rests.ts";
+import { isSound, restDoubt } from "#lib/trade/gear/panel-rests.ts";
 import { readCuttingRule } from "../../cutting/read-cutting-rule.ts";
 import type { ProjectScope } from "../../gate/scope.ts";
 import { projectUseCase } from "../../gate/use-case.ts";
@@ -48,8 +48,9 @@ export const getPanel = projectUseCase("gear.getPanel", "gear.read", panelInput,
   if (!panel || (panel.placeProjectId !== null && panel.placeProjectId !== scope.projectId)) return notFound("panel");
   const project = await readProject(scope);
   const [parent] = panel.cutFromId === null ? [] : await listPanels(scope, { itemIds: [panel.cutFromId] });
+  const saw = restRule(readCuttingRule(project));
   return ok({
-    project: projectHead(project), panel: { ...withLife(panel), isSound: isSound(panel, panelLife(panel, panel.events, panel.strippedAt)) }, saw: restRule(readCuttingRule(project)), parent: parent ? { itemId: parent.itemId, name: parent.name } : null,
+    project: projectHead(project), panel: { ...withLife(panel), restDoubt: restDoubt(isSound(panel, panelLife(panel, panel.events, panel.strippedAt)), panel, saw) }, saw, parent: parent ? { itemId: parent.itemId, name: parent.name } : null,
     cutInto: (await listCutInto(scope, itemId)).map(({ item, ...rest }) => ({ ...rest, name: item.name })), movements: await listMovements(scope, { itemId, most: 100 }), coming: await comingFor(scope, itemId), role: scope.member.role,
   });
 });

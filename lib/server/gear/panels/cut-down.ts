@@ -4,7 +4,7 @@ import { materialKey, type Material } from "#lib/contracts/planning/orders.ts";
 import { brokenRule, notFound, ok, type Result } from "#lib/kernel/result.ts";
 import { transfer } from "#lib/trade/gear/ledger.ts";
 import { objectionTo, objectionToCut, panelLife, shareByArea, type PanelSize } from "#lib/trade/gear/panel-life.ts";
-import { isSound, panelRests, SAME_PLY_MM, strangeRest, type RestRule } from "#lib/trade/gear/panel-rests.ts";
+import { isSound, panelRests, restDoubt, SAME_PLY_MM, strangeRest, type RestRule } from "#lib/trade/gear/panel-rests.ts";
 import type { ProjectScope } from "../../gate/scope.ts";
 import { newId } from "../../platform/new-id.ts";
 import { readCuttingRule } from "../../cutting/read-cutting-rule.ts";
@@ -37,7 +37,7 @@ export async function cutDown(scope: ProjectScope, panel: PanelRow, { pieces, br
   const objection = objectionTo("cut down", panel, life) ?? objectionToCut(panel, pieces, rule.kerfMm);
   if (objection) return brokenRule(objection.code, objection.values);
   const found = panelRests(panel, pieces, rule);
-  const kept = rests ?? (isSound(panel, life) ? found : []);
+  const kept = rests ?? (restDoubt(isSound(panel, life), panel, rule) === null ? found : []);
   const strange = strangeRest(kept, found);
   if (strange) return brokenRule("panel-rest-changed", { panel: panel.name, size: `${strange.widthMm} × ${strange.heightMm} mm` });
   const [names, shares, source] = [await takePanelNumbers(scope, pieces.length), shareByArea(brought, pieces), await placeOf(scope, "bought")];
@@ -59,7 +59,10 @@ export async function cutDown(scope: ProjectScope, panel: PanelRow, { pieces, br
 }
 
 /** As sheets are sawn, panels are. */
-export const restRule = ({ kerfMm, keepLongMm, keepShortMm }: CuttingRule): RestRule => ({ kerfMm, longMm: keepLongMm, shortMm: keepShortMm });
+export const restRule = ({ kerfMm, keepLongMm, keepShortMm, sheets }: CuttingRule): RestRule => ({
+  kerfMm, longMm: keepLongMm, shortMm: keepShortMm,
+  sheet: { heightMm: Math.max(...sheets.map(({ lengthMm }) => lengthMm)), widthMm: Math.max(...sheets.map(({ widthMm }) => widthMm)) },
+});
 
 /** Ply offcuts like those of a sheet, the height along the grain: of the project's ply where it is as thick as that, else named by their thickness. */
 async function offcutsOf(scope: ProjectScope, panel: PanelRow, rests: readonly PanelSize[], project: ProjectRow) {

@@ -1,6 +1,6 @@
 import "server-only";
 import { panelLife, type PanelSize } from "#lib/trade/gear/panel-life.ts";
-import { isSound, panelRests } from "#lib/trade/gear/panel-rests.ts";
+import { isSound, panelRests, restDoubt, type RestDoubt } from "#lib/trade/gear/panel-rests.ts";
 import { pieceFor, standingOf, type ReservedPanel, type Standing } from "#lib/trade/gear/reserved.ts";
 import type { ProjectScope } from "../../gate/scope.ts";
 import { readCuttingRule } from "../../cutting/read-cutting-rule.ts";
@@ -41,8 +41,8 @@ export async function readReservedPanels(scope: ProjectScope, itemIds: readonly 
 
 export type ReservedLine = ReservedRow & {
   readonly standing: Standing; readonly place: string | null;
-  /** What is left worth keeping once it is cut down for its face, and whether that serves like a new sheet. */
-  readonly rests: readonly PanelSize[]; readonly isSound: boolean;
+  /** What is left worth keeping once it is cut down for its face, and what speaks against keeping it. */
+  readonly rests: readonly PanelSize[]; readonly restDoubt: RestDoubt | null;
 };
 
 /** What is spoken for, and where each panel is now. */
@@ -55,7 +55,7 @@ export async function listReservedLines(scope: ProjectScope, columnIds: readonly
   });
   const rule = lines.some(({ standing }) => standing === "cut-down") ? restRule(readCuttingRule(await readProject(scope))) : null;
   return lines.map(({ row, panel, standing }) => ({
-    ...row, standing, place: panel?.place ?? null, isSound: panel?.isSound ?? false,
+    ...row, standing, place: panel?.place ?? null, restDoubt: rule && panel ? restDoubt(panel.isSound, panel, rule) : null,
     rests: rule && panel && standing === "cut-down" ? panelRests(panel, [pieceFor(row, panel)], rule) : [],
   }));
 }

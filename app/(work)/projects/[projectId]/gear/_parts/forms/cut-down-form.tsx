@@ -2,7 +2,7 @@
 
 import { useState } from "react";
 import { objectionToCut, type PanelSize } from "#lib/trade/gear/panel-life.ts";
-import { panelRests, type RestRule } from "#lib/trade/gear/panel-rests.ts";
+import { panelRests, type RestDoubt, type RestRule } from "#lib/trade/gear/panel-rests.ts";
 import { Button } from "#app/_ui/control/button.tsx";
 import { FieldForm } from "#app/_ui/field/field-form.tsx";
 import { LengthField } from "#app/_ui/field/length-field.tsx";
@@ -14,7 +14,7 @@ import { cutDownPanelAction } from "../actions.ts";
 import { moneyPlaces, toMinor } from "../money.ts";
 import { keptOf, RestChecks } from "./rest-checks.tsx";
 
-type Panel = PanelSize & { readonly itemId: string; readonly name: string; readonly isSound: boolean };
+type Panel = PanelSize & { readonly itemId: string; readonly name: string; readonly restDoubt: RestDoubt | null };
 type Props = { readonly projectId: string; readonly panel: Panel; readonly saw: RestRule; readonly units: Units; readonly currency: string; readonly onDone: () => void };
 type Entered = { readonly [key in "firstWidth" | "firstHeight" | "secondWidth" | "secondHeight"]?: number | undefined };
 
@@ -52,7 +52,7 @@ export function CutDownForm({ projectId, panel, saw, units, currency, onDone }: 
         <LengthField {...length("secondHeight")} label="Height of a second piece" />
         <NumberField name="brought" label="Worth carried over" hint="Taken off this panel's cost and shared by the pieces" unit={currency} minValue={0} places={moneyPlaces(currency)} />
       </div>
-      <RestChecks rests={rests} isSound={panel.isSound} units={units} />
+      <RestChecks rests={rests} doubt={panel.restDoubt} units={units} />
       <div className="flex justify-end"><Button type="submit" kind="primary" size="glove" isPending={isPending}>Cut it down</Button></div>
     </FieldForm>
   );

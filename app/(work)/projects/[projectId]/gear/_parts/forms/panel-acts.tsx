@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import type { RestRule } from "#lib/trade/gear/panel-rests.ts";
+import type { RestDoubt, RestRule } from "#lib/trade/gear/panel-rests.ts";
 import { Button } from "#app/_ui/control/button.tsx";
 import { Dialog } from "#app/_ui/control/dialog.tsx";
 import { FieldForm } from "#app/_ui/field/field-form.tsx";
@@ -15,7 +15,7 @@ import { recordPanelEventAction, withdrawPanelEventAction } from "../actions.ts"
 import { moneyPlaces, toMinor } from "../money.ts";
 import { CutDownForm } from "./cut-down-form.tsx";
 
-type Panel = { readonly itemId: string; readonly name: string; readonly widthMm: number; readonly heightMm: number; readonly isSound: boolean; readonly isDamaged: boolean; readonly mayTurn: boolean; readonly isDemoted: boolean };
+type Panel = { readonly itemId: string; readonly name: string; readonly widthMm: number; readonly heightMm: number; readonly restDoubt: RestDoubt | null; readonly isDamaged: boolean; readonly mayTurn: boolean; readonly isDemoted: boolean };
 type Props = { readonly projectId: string; readonly panel: Panel; readonly saw: RestRule; readonly units: Units; readonly currency: string };
 type Act = "damaged" | "repaired" | "turned" | "demoted" | "scrapped";
 

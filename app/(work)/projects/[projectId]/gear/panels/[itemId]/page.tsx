@@ -40,7 +40,7 @@ export default async function PanelPage({ params }: Props) {
         { label: "Cost per use", value: life.costPerUse === null ? "not used yet" : money(life.costPerUse) },
       ]}
     >
-      {mayMove && life.ended === null ? <PanelActs projectId={projectId} panel={{ itemId, name: panel.name, widthMm: panel.widthMm, heightMm: panel.heightMm, isSound: panel.isSound, isDamaged: life.damaged !== null, mayTurn: panel.filmFaces === 2 && life.turnedAt === null, isDemoted: life.demoted !== null }} saw={saw} units={project.units} currency={currency} /> : null}
+      {mayMove && life.ended === null ? <PanelActs projectId={projectId} panel={{ itemId, name: panel.name, widthMm: panel.widthMm, heightMm: panel.heightMm, restDoubt: panel.restDoubt, isDamaged: life.damaged !== null, mayTurn: panel.filmFaces === 2 && life.turnedAt === null, isDemoted: life.demoted !== null }} saw={saw} units={project.units} currency={currency} /> : null}
       {life.damaged ? <Notice kind="problem" title="Damaged">{life.damaged.reason}. It serves no column until its repair is recorded.</Notice> : null}
       {coming.length > 0 ? (
         <Section title="Coming columns" note="Spoken for by the accepted reuse plan, one after another">

@@ -1,6 +1,7 @@
 "use client";
 
 import type { PanelSize } from "#lib/trade/gear/panel-life.ts";
+import type { RestDoubt } from "#lib/trade/gear/panel-rests.ts";
 import { Button } from "#app/_ui/control/button.tsx";
 import { Dialog } from "#app/_ui/control/dialog.tsx";
 import { FieldForm } from "#app/_ui/field/field-form.tsx";
@@ -11,10 +12,10 @@ import type { Units } from "#app/_ui/value/format-quantity.ts";
 import { keptOf, RestChecks } from "../../../_parts/forms/rest-checks.tsx";
 import { cutReservedAction, withdrawReservedAction } from "../../actions.ts";
 
-type Waiting = { readonly id: string; readonly panel: string | null; readonly rests: readonly PanelSize[]; readonly isSound: boolean };
+type Waiting = { readonly id: string; readonly panel: string | null; readonly rests: readonly PanelSize[]; readonly restDoubt: RestDoubt | null };
 
 /** Ticked once the saw is through: the panel ends, and the smaller one begins. */
-export function CutButton({ projectId, line: { id, panel, rests, isSound }, units }: { readonly projectId: string; readonly line: Waiting; readonly units: Units }) {
+export function CutButton({ projectId, line: { id, panel, rests, restDoubt }, units }: { readonly projectId: string; readonly line: Waiting; readonly units: Units }) {
   const { submit, failure, isPending } = useAnswer((data) => cutReservedAction({ projectId, reservationId: id, happenedAt: new Date().toISOString(), rests: keptOf(data, rests) }));
   const name = panel ?? "The panel";
   return (
@@ -22,7 +23,7 @@ export function CutButton({ projectId, line: { id, panel, rests, isSound }, unit
       <Dialog title={`${name} is cut down`} trigger={<Button size="glove">Cut down</Button>}>
         <FieldForm action={submit} {...(failure ? { failure } : {})}>
           <p>{name} ends, and the panel it was cut into takes its place under a number of its own. Write that number on its back.</p>
-          <RestChecks rests={rests} isSound={isSound} units={units} />
+          <RestChecks rests={rests} doubt={restDoubt} units={units} />
           <div className="flex justify-end"><Button type="submit" kind="primary" size="glove" isPending={isPending}>It is cut</Button></div>
         </FieldForm>
       </Dialog>
