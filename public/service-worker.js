@@ -8,11 +8,11 @@ const MOST_PARTS = 400;
 /** Asked for by the browser itself, on any page. */
 const SIGNS = ["/icons/column.svg", "/icons/column-192.png"];
 const PATIENCE_MS = 7000;
-const FRESH_MS = 60000;
+const FRESH_MS = 180000;
 
-const isKeptPage = (url) => /^\/projects\/[^/]+\/(today|columns|columns\/[^/]+|gear\/gather)$/.test(url.pathname) || url.pathname === "/projects";
-/** For other columns it is another list: a copy of one does not stand in for it. */
-const isOneOfMany = (url) => url.pathname.endsWith("/gear/gather");
+const isKeptPage = (url) => /^\/projects\/[^/]+\/(today|columns|columns\/[^/]+|gear\/gather|gear\/count|hire\/dockets\/new)$/.test(url.pathname) || url.pathname === "/projects";
+/** For other columns it is another list, for another kind of docket another form: a copy of one does not stand in for it. */
+const isOneOfMany = (url) => /\/(gear\/gather|hire\/dockets\/new)$/.test(url.pathname);
 const isPart = (url) => url.pathname.startsWith("/_next/static/") || /^\/(icon|manifest|icons\/)/.test(url.pathname);
 const isDoor = (url) => /^\/api\/auth\/(signout|callback)/.test(url.pathname);
 

@@ -27,7 +27,11 @@ it("is locked against the ledger, priced, and settled once by the office", async
   const count = { projectId, countId: anId(), placeId: rack, lines: [{ itemId, counted: 37 }] };
   expect(refusal(await lockCount(company.leadingHand, { ...count, lines: [{ itemId, counted: -1 }] }))).toBe("invalid");
   expect(valueOf(await lockCount(company.leadingHand, count)).differences).toBe(1);
-  expect(refusal(await lockCount(company.leadingHand, count))).toBe("count-locked-already");
+  // The answer was lost and it is sent again: answered again. Other figures or another person under its id: refused.
+  expect(valueOf(await lockCount(company.leadingHand, count))).toEqual({ countId: count.countId, differences: 1 });
+  expect(refusal(await lockCount(company.leadingHand, { ...count, lines: [{ itemId, counted: 38 }] }))).toBe("count-locked-already");
+  expect(refusal(await lockCount(company.office, count))).toBe("count-locked-already");
+  expect(valueOf(await getCounts(company.office, { projectId })).counts).toHaveLength(1);
   // 3 wedges at 12.50 are 37.50.
   expect(valueOf(await getCounts(company.office, { projectId })).counts[0]).toMatchObject({ by: "leading hand", loss: 3750, lines: [{ counted: 37, expected: 40 }] });
   const settle = { projectId, countId: count.countId, itemId, as: "accepted" as const, reason: "Buried in rubbish" };

@@ -19,6 +19,10 @@ export const listCounts = (scope: ProjectScope) =>
     },
   });
 
+/** A count as it was locked; null where there is none of that id. */
+export const findCount = (scope: ProjectScope, id: string) =>
+  scope.tx.gearCount.findFirst({ where: { ...within(scope), id }, select: { placeId: true, byPersonId: true, lines: { select: { itemId: true, counted: true, expected: true } } } });
+
 export const findCountLine = (scope: ProjectScope, countId: string, itemId: string) =>
   scope.tx.gearCountLine.findFirst({ where: { ...within(scope), countId, itemId }, include: { count: true, item: { select: { name: true, family: true } } } });
 

@@ -15,7 +15,7 @@ import { listOpenPlaces, projectPlaces } from "../ledger/place-store.ts";
 import { postMovements } from "../ledger/post-movements.ts";
 import { listPanels } from "../panels/panel-store.ts";
 import { settleReserved } from "../reserved/settle-reserved.ts";
-import { addCount, findCountLine, listCounts, settleLine } from "./count-store.ts";
+import { addCount, findCount, findCountLine, listCounts, settleLine } from "./count-store.ts";
 
 /** What there is to count and where, and the counts that were locked. */
 export const getCounts = projectUseCase("gear.getCounts", "gear.read", projectInput, async (scope) => {
@@ -30,10 +30,18 @@ export const getCounts = projectUseCase("gear.getCounts", "gear.read", projectIn
   });
 });
 
-/** Locks a count with name and time against what the ledger says at this moment. Counted again, it is another count. */
+type Counted = { readonly itemId: string; readonly counted: number };
+const isSameCount = (a: readonly Counted[], b: readonly Counted[]): boolean => a.length === b.length && a.every(({ itemId, counted }) => b.some((line) => line.itemId === itemId && line.counted === counted));
+
+/** Locks a count with name and time against what the ledger says at this moment. Counted again, it is another count; sent again because the answer was lost, it is answered again. */
 export const lockCount = projectUseCase("gear.lockCount", "gear.count", lockCountInput, async (scope, { countId, placeId, lines }) => {
   const [place] = await listPlaces(scope, [placeId]);
   if (!place || isSource(place.kind) || (place.projectId !== null && place.projectId !== scope.projectId)) return notFound("place");
+  const locked = await findCount(scope, countId);
+  if (locked) {
+    const isOwn = locked.byPersonId === scope.member.id && locked.placeId === placeId && isSameCount(locked.lines, lines);
+    return isOwn ? ok({ countId, differences: locked.lines.filter(({ counted, expected }) => counted !== expected).length }) : brokenRule("count-locked-already");
+  }
   const items = new Map<string, Priced>((await listCountedItems(scope)).map((item) => [item.id, item]));
   const single = await pricedPanels(scope, lines.filter(({ itemId }) => !items.has(itemId)).map(({ itemId }) => itemId));
   const twice = lines.find(({ itemId, counted }) => counted > 1 && single.has(itemId));
