@@ -26,5 +26,7 @@ export const setActiveInput = z.object({ personId: id, isActive: z.boolean() });
 export const changePasswordInput = z.object({ current: z.string().max(1000), next: password });
 export const nothing = z.object({});
 
+/** What the programs of one person are answered. */
+export const MOST_QUESTIONS_A_MINUTE = 600;
 export const createTokenInput = z.object({ name: line(60), days: z.number().int().min(1, "At least a day.").max(366, "At most a year.") });
 export const revokeTokenInput = z.object({ tokenId: id });

@@ -11,7 +11,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   "lib/trade/planning": ["lib/kernel"],
   "lib/trade/gear": ["lib/kernel"],
   "lib/trade/hire": ["lib/kernel"],
-  "lib/solver": ["lib/kernel", "lib/trade/planning"],
+  "lib/solver": ["lib/kernel", "lib/trade/planning", "lib/trade/engineering"],
   "lib/contracts": ["lib/kernel", "lib/access", "lib/trade/engineering", "lib/trade/shutter", "lib/trade/schedule", "lib/trade/progress", "lib/trade/gear", "lib/trade/hire"],
   "lib/server/platform": ["lib/kernel", "prisma"],
   "lib/server/gate": ["lib/kernel", "lib/access", "lib/contracts", "lib/server/platform"],

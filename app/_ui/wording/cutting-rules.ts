@@ -71,11 +71,11 @@ export const CUTTING_WORDING: Readonly<Record<string, Wording>> = {
     todo: "Columns, sizes or the stock changed since it was shown. Load the page again and cut by the new plan.",
   },
   "planner-busy": {
-    title: "{waiting} plans are being worked out already.",
+    title: "{waiting} questions wait already to be worked out.",
     todo: "Wait a few seconds and load the page again.",
   },
   "plan-overran": {
     title: "This plan was not ready after {seconds} seconds and was given up.",
-    todo: "Plan fewer form sets at once, a few marks at a time.",
+    todo: "Ask again; if it stays so, plan fewer form sets at once, a few marks at a time.",
   },
 };

@@ -66,6 +66,7 @@ export const RULE_WORDING: Readonly<Record<string, Wording>> = {
     title: "{column} is stood already.",
     todo: "Give a reason for changing it now, and tell the crew.",
   },
+  "too-many-questions": { title: "{most} questions a minute are answered.", todo: "Ask again in {seconds} s." },
   "not-reached": {
     title: "The server was not reached.",
     todo: "Your entries are still here. Check the connection and send them again.",

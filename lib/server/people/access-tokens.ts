@@ -1,11 +1,12 @@
 import "server-only";
-import { createTokenInput, nothing, readInvitationInput, revokeTokenInput } from "#lib/contracts/people.ts";
+import { createTokenInput, MOST_QUESTIONS_A_MINUTE, nothing, readInvitationInput, revokeTokenInput } from "#lib/contracts/people.ts";
 import { brokenRule, fail, notFound, ok } from "#lib/kernel/result.ts";
 import type { Caller } from "../gate/caller.ts";
 import { companyUseCase, doorUseCase } from "../gate/use-case.ts";
 import { transaction } from "../platform/db.ts";
 import { newId } from "../platform/new-id.ts";
 import { newToken, sha256 } from "../platform/secrets.ts";
+import { createTurns } from "../platform/turns.ts";
 import { findTokenAtDoor } from "./door-store.ts";
 import { addToken, listOwnTokens, revokeOwnToken } from "./token-store.ts";
 
@@ -34,10 +35,15 @@ export const revokeToken = companyUseCase("people.revokeToken", "account.keep", 
   (await revokeOwnToken(scope, tokenId)) ? ok(null) : notFound("token"),
 );
 
-/** Who a program acts as. Unknown, expired, revoked and a deactivated person's tokens are all the same to it. */
+/** This server's count, by person: more tokens give no more turns. */
+const secondsToWait = createTurns({ most: MOST_QUESTIONS_A_MINUTE, windowMs: 60_000, nowMs: () => performance.now() });
+
+/** Who a program acts as, as often as one person's programs may. Unknown, expired, revoked and a deactivated person's tokens are all the same to it. */
 export const enterByToken = doorUseCase("people.enterByToken", readInvitationInput, async ({ token }) => {
   const found = token.startsWith(PREFIX) ? await transaction((tx) => findTokenAtDoor(tx, sha256(token))) : null;
   if (!found) return fail({ kind: "not-signed-in" });
+  const seconds = secondsToWait(found.personId);
+  if (seconds > 0) return brokenRule("too-many-questions", { most: MOST_QUESTIONS_A_MINUTE, seconds });
   const caller: Caller = { companyId: found.companyId, personId: found.personId, sessionEpoch: found.sessionEpoch };
   return ok(caller);
 });

@@ -30,7 +30,7 @@ describe("the document of the open API", () => {
     expect(Object.keys(document.paths).sort()).toEqual([...Object.keys(CALCULATORS).map((name) => `/api/v1/workings/${name}`), "/api/v1/openapi.json"].sort());
     for (const name of Object.keys(CALCULATORS)) {
       const operation = document.paths[`/api/v1/workings/${name}`]?.["post"];
-      expect(Object.keys(operation?.responses ?? {})).toEqual(["200", "400", "401", "403", "404", "405", "413", "415", "422"]);
+      expect(Object.keys(operation?.responses ?? {})).toEqual(["200", "400", "401", "403", "404", "405", "413", "415", "422", "429", "503"]);
       expect(Object.keys(operation?.requestBody?.content["application/json"]?.examples ?? {})).not.toHaveLength(0);
     }
     for (const { content } of Object.values(document.components.responses)) expect(Object.keys(content)).toEqual(["application/problem+json"]);

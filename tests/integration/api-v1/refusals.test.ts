@@ -3,6 +3,7 @@ import * as unknown from "#app/api/v1/[...unknown]/route.ts";
 import { MOST_BYTES } from "#app/api/v1/_parts/read-json.ts";
 import * as document from "#app/api/v1/openapi.json/route.ts";
 import * as workings from "#app/api/v1/workings/[working]/route.ts";
+import { MOST_QUESTIONS_A_MINUTE } from "#lib/contracts/people.ts";
 import { clampLayoutExample } from "#lib/contracts/workings/clamp-layout.ts";
 import { pressureExample } from "#lib/contracts/workings/pressure.ts";
 import { stripTimeExample } from "#lib/contracts/workings/strip-time.ts";
@@ -123,5 +124,17 @@ describe("a question outside a limit", () => {
     const { detail, values } = await expectRefused(response, 422, "engineering-limit");
     expect(values).toMatchObject({ limit: "height of clamp 3 (mm)", given: 500, allowed: "601 to 4150" });
     expect(detail).toBe("height of clamp 3 (mm) is 500; allowed: 601 to 4150. Correct the layout.");
+  });
+});
+
+describe("a person whose programs ask without end", () => {
+  it("is told when to ask again, whichever token they ask with; others are answered", async () => {
+    const { owner, office } = await aCompany("Burdock Boxing");
+    const [first, second] = [await aToken(owner), await aToken(owner)];
+    for (let turn = 0; turn < MOST_QUESTIONS_A_MINUTE; turn += 1) expect((await ask("plumb", { token: first })).status).toBe(400);
+    const response = await ask("plumb", { token: second });
+    expect(Number(response.headers.get("retry-after"))).toBeGreaterThan(0);
+    await expectRefused(response, 429, "too-many-questions");
+    expect((await ask("plumb", { token: await aToken(office) })).status).toBe(400);
   });
 });

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { paths } from "#app/paths.ts";
 import { refused, working } from "#lib/contracts/workings/answer-parts.ts";
+import { MOST_QUESTIONS_A_MINUTE } from "#lib/contracts/people.ts";
 import { formatShape, timberShape } from "#lib/contracts/workings/beam-parts.ts";
 import { envelopeTold, pressureShape } from "#lib/contracts/workings/pressure.ts";
 import { CALCULATORS, type Calculator } from "./calculators.ts";
@@ -28,8 +29,11 @@ const schemas = (): Json => ({
 });
 
 const NO_STORE = { "Cache-Control": { description: "Answers are not to be kept.", schema: { type: "string", const: "no-store" } } };
+const RETRY = { "Retry-After": { description: "Whole seconds, RFC 9110 section 10.2.3.", schema: { type: "integer" } } };
 const HEADERS: Partial<Record<number, Json>> = {
   401: { "WWW-Authenticate": { description: "RFC 6750 section 3.", schema: { type: "string" } } },
+  429: RETRY,
+  503: RETRY,
   405: { Allow: { description: "The methods that are taken.", schema: { type: "string" } } },
 };
 const statuses = [...new Set(PROBLEM_CODES.map((code) => PROBLEMS[code].status))];
@@ -60,6 +64,8 @@ const operation = (name: string, { title, about, examples }: Calculator): Json =
 const ABOUT = `The calculators of Shutterwright for programs: numbers in, numbers and their working out. Nothing is kept.
 
 A name carries its unit: \`height_mm\`, \`pressure_kPa\`. Numbers outside what a method covers are refused with the limit (422), never answered.
+
+One person's programs may ask ${MOST_QUESTIONS_A_MINUTE} questions a minute.
 
 An answer is arithmetic, not a design: a competent person checks it, local codes and the hirer's data go before it.`;
 

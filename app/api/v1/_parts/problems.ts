@@ -13,6 +13,8 @@ export const PROBLEMS = {
   "wrong-method": { status: 405, title: "This address does not take the method." },
   "body-too-large": { status: 413, title: "The body is too large." },
   "not-json": { status: 415, title: "The body has to be JSON." },
+  "too-many-questions": { status: 429, title: "Too many questions in a minute." },
+  busy: { status: 503, title: "Others' questions are being worked out." },
   [ENGINEERING_LIMIT]: { status: 422, title: "The question lies outside a limit of the method." },
 } as const;
 export type ProblemCode = keyof typeof PROBLEMS;
