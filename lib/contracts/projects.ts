@@ -49,7 +49,10 @@ const level = z.object({
   beamDepthMm: wholeMm(0, 3000),
 });
 /** The whole list at once: what is missing from it is taken out, unless a column still uses it. */
-export const saveLevelsInput = z.object({ projectId: id, levels: z.array(level).max(200, "Not more than 200 levels.") });
+/** Of the list as it was read; another stamp by now means that somebody else has saved it. Left out, the list is saved whatever it has become. */
+const seen = z.string().max(64).optional();
+
+export const saveLevelsInput = z.object({ projectId: id, seen, levels: z.array(level).max(200, "Not more than 200 levels.") });
 
 const gridLine = z.object({
   id: id.optional(),
@@ -59,6 +62,7 @@ const gridLine = z.object({
 });
 export const saveGridLinesInput = z.object({
   projectId: id,
+  seen,
   gridLines: z.array(gridLine).max(600, "Not more than 600 grid lines."),
 });
 
@@ -71,6 +75,6 @@ export const section = {
   depthMm: side,
 };
 const mark = z.object({ id: id.optional(), name: line(40), ...section });
-export const saveMarksInput = z.object({ projectId: id, marks: z.array(mark).max(2000, "Not more than 2,000 marks.") });
+export const saveMarksInput = z.object({ projectId: id, seen, marks: z.array(mark).max(2000, "Not more than 2,000 marks.") });
 
 export const saveClampKindInput = clampKindInput;

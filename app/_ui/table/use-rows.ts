@@ -1,7 +1,7 @@
 "use client";
 
-import { useState } from "react";
 import type { Failure } from "#lib/kernel/result.ts";
+import { useEntries } from "./use-entries.ts";
 
 /** What the server said about one cell, by its dotted path. */
 export const problemIn = (failure: Failure | undefined, field: string): string | undefined =>
@@ -9,21 +9,19 @@ export const problemIn = (failure: Failure | undefined, field: string): string |
 
 let made = 0;
 
-/** The rows of a table while someone types in it; they start again from `given` once that has changed on the server. */
-export function useRows<Given, Row>(given: readonly Given[], toRow: (item: Given) => Row) {
-  const version = JSON.stringify(given);
-  const [state, setState] = useState(() => ({ version, rows: given.map(toRow) }));
-  if (state.version !== version) setState({ version, rows: given.map(toRow) });
-  const setRows = (next: (rows: readonly Row[]) => Row[]) => setState((now) => ({ ...now, rows: next(now.rows) }));
+/** The rows of a table while someone types in it; see `useEntries`. */
+export function useRows<Given, Row, Stamp extends string | number = string>(given: readonly Given[], toRow: (item: Given) => Row, stamp: Stamp = JSON.stringify(given) as Stamp) {
+  const { value: rows, set, ...entries } = useEntries(stamp, (): readonly Row[] => given.map(toRow));
   return {
-    rows: state.rows,
-    setRows,
-    change: (index: number, part: Partial<Row>) => setRows((rows) => rows.map((row, at) => (at === index ? { ...row, ...part } : row))),
-    remove: (index: number) => setRows((rows) => rows.filter((_row, at) => at !== index)),
+    ...entries,
+    rows,
+    setRows: (next: (rows: readonly Row[]) => Row[]) => set(next),
+    change: (index: number, part: Partial<Row>) => set((now) => now.map((row, at) => (at === index ? { ...row, ...part } : row))),
+    remove: (index: number) => set((now) => now.filter((_row, at) => at !== index)),
     add: (makeRow: (key: string) => Row) => {
       made += 1;
       const key = `new-${made}`;
-      setRows((rows) => [...rows, makeRow(key)]);
+      set((now) => [...now, makeRow(key)]);
     },
   };
 }

@@ -3,6 +3,7 @@ import { projectInput } from "#lib/contracts/projects.ts";
 import { ok } from "#lib/kernel/result.ts";
 import type { ProjectScope } from "../gate/scope.ts";
 import { projectUseCase } from "../gate/use-case.ts";
+import { listStamp } from "./list-store.ts";
 import { projectHead, readRules } from "./project-head.ts";
 import { listGridLines, listImports, listLevels, listMarks, readProject } from "./store.ts";
 
@@ -10,12 +11,13 @@ const strip = <T extends { companyId: string; projectId: string }>({ companyId: 
 
 export const readSetUp = async (scope: ProjectScope) => {
   const project = await readProject(scope);
+  const [levels, gridLines, marks] = [await listLevels(scope), await listGridLines(scope), await listMarks(scope)];
   return {
     project: projectHead(project),
     ...readRules(project),
-    levels: (await listLevels(scope)).map(strip),
-    gridLines: (await listGridLines(scope)).map(strip),
-    marks: (await listMarks(scope)).map(strip),
+    levels: levels.map(strip), gridLines: gridLines.map(strip), marks: marks.map(strip),
+    /** To be sent along when a list is saved, so that nobody's save is lost unseen. */
+    stamps: { levels: listStamp(levels), gridLines: listStamp(gridLines), marks: listStamp(marks) },
   };
 };
 

@@ -1,6 +1,10 @@
 import "server-only";
 import { Prisma } from "#prisma/generated/client.ts";
 import type { ProjectScope } from "../gate/scope.ts";
+import { sha256 } from "../platform/secrets.ts";
+
+/** The same for the same rows in the same order. */
+export const listStamp = (rows: readonly object[]): string => sha256(JSON.stringify(rows)).slice(0, 24);
 
 type ListShape = { readonly table: string; readonly columns: Readonly<Record<string, string>>; readonly passing: string };
 

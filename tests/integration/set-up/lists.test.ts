@@ -100,6 +100,25 @@ describe("a list saved as a whole", () => {
   });
 });
 
+describe("a list saved by two who read the same", () => {
+  it("keeps the first and tells the second, also where both save at once", async () => {
+    const { by, projectId, now } = await aSite();
+    const read = async () => valueOf(await getSetUp(by, { projectId }));
+    const { stamps } = await read();
+    const { levels, gridLines, marks } = await now();
+    const higher = levels.map((level) => ({ ...level, slabDepthMm: level.slabDepthMm + 10 }));
+    const both = await Promise.all([saveLevels(by, { projectId, seen: stamps.levels, levels: higher }), saveLevels(company.owner, { projectId, seen: stamps.levels, levels })]);
+    // The same rows again are no change, so then both may pass; otherwise one is told.
+    expect(both.map(refusal).filter((code) => code !== null)).toEqual(both[0].ok && both[1].ok ? [] : ["conflict"]);
+    valueOf(await saveGridLines(by, { projectId, seen: stamps.gridLines, gridLines: swapped(gridLines, ["name"]) }));
+    expect(refusal(await saveGridLines(by, { projectId, seen: stamps.gridLines, gridLines }))).toBe("conflict");
+    valueOf(await saveMarks(by, { projectId, seen: stamps.marks, marks: [...marks, { name: "K9", shape: "circle", widthMm: 450, depthMm: 450 }] }));
+    expect(refusal(await saveMarks(by, { projectId, seen: stamps.marks, marks }))).toBe("conflict");
+    // Having looked again, it is saved.
+    valueOf(await saveMarks(by, { projectId, seen: (await read()).stamps.marks, marks: (await now()).marks }));
+  });
+});
+
 describe("the project", () => {
   it("changed by two from the same page keeps the first and tells the second", async () => {
     const { by, projectId } = await aSite();

@@ -6,6 +6,7 @@ import { SaveForm } from "#app/_ui/form/save-form.tsx";
 import { useAnswer } from "#app/_ui/form/use-answer.ts";
 import { EmptyState } from "#app/_ui/message/empty-state.tsx";
 import { EditTable } from "#app/_ui/table/edit-table.tsx";
+import { OutdatedNotice } from "#app/_ui/table/outdated-notice.tsx";
 import { useRows } from "#app/_ui/table/use-rows.ts";
 import type { Units } from "#app/_ui/value/format-quantity.ts";
 import { changeColumnGearAction } from "./actions.ts";
@@ -18,11 +19,16 @@ export type GearFormProps = {
 };
 
 export function GearForm({ projectId, version, units, items, levels, rows: given, canEdit }: GearFormProps) {
-  const { rows, change, add, remove } = useRows(given.map((row, index) => ({ row, key: `row-${index}` })), ({ row, key }) => toGearRow(row, units, key));
-  const answered = useAnswer(() => changeColumnGearAction({ projectId, version, columnGear: { rows: rows.map((row) => toGear(row, units)) } }));
+  const { rows, seen, change, add, remove, saved, isOutdated, startAgain } = useRows(given.map((row, index) => ({ row, key: `row-${index}` })), ({ row, key }) => toGearRow(row, units, key), version);
+  const answered = useAnswer(async () => {
+    const answer = await changeColumnGearAction({ projectId, version: seen, columnGear: { rows: rows.map((row) => toGear(row, units)) } });
+    if (answer.ok) saved();
+    return answer;
+  });
   const addRow = () => add((key) => emptyRow(key, rows.at(-1)?.itemId ?? items[0]?.id ?? ""));
   return (
     <SaveForm answered={answered} label="Save the gear" done="Saved. Return plans count it from now on." canEdit={canEdit} className="flex flex-col gap-3">
+      <OutdatedNotice isOutdated={isOutdated} startAgain={startAgain} />
       {rows.length === 0 ? (
         <EmptyState title="Clamps and wedges alone are counted">Add a row for each other thing a column holds while its form stands: props, loose bars, tie rods.</EmptyState>
       ) : (

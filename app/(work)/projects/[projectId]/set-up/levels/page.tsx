@@ -7,13 +7,13 @@ export const metadata: Metadata = { title: "Levels" };
 export default function LevelsPage({ params }: SetUpParams) {
   return (
     <SetUpPage params={params} title="Levels">
-      {({ project, levels }, canEdit) => (
+      {({ project, stamps, levels }, canEdit) => (
         <>
           <p className="max-w-prose">
             One row for each floor, lowest first. The elevation is the top of the slab; slab and beam depth are those of that
             same floor, because a column from below stops under them.
           </p>
-          <LevelsForm projectId={project.id} units={project.units} levels={levels} canEdit={canEdit} />
+          <LevelsForm projectId={project.id} units={project.units} levels={levels} stamp={stamps.levels} canEdit={canEdit} />
         </>
       )}
     </SetUpPage>

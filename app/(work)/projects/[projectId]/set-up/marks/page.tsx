@@ -13,13 +13,13 @@ export default async function MarksPage({ params }: SetUpParams) {
   const canChange = account.ok && can(account.value.role, "column.change");
   return (
     <SetUpPage params={params} title="Marks">
-      {({ project, marks, levels }, canEdit) => (
+      {({ project, stamps, marks, levels }, canEdit) => (
         <>
           <p className="max-w-prose">
             A mark names a size of column, as C1 in the column schedule. Its size here is the one new columns start with; columns
             already entered keep theirs until it is changed below or on the column itself.
           </p>
-          <MarksForm projectId={project.id} units={project.units} marks={marks} canEdit={canEdit} />
+          <MarksForm projectId={project.id} units={project.units} marks={marks} stamp={stamps.marks} canEdit={canEdit} />
           {canChange && marks.length > 0 && levels.length > 1 ? (
             <Section title="Change the size from a level">
               <ChangeSizeForm projectId={project.id} units={project.units} marks={marks} levels={levels} />

@@ -5,6 +5,8 @@ import { SaveForm } from "#app/_ui/form/save-form.tsx";
 import { useAnswer } from "#app/_ui/form/use-answer.ts";
 import { Section } from "#app/_ui/page/section.tsx";
 import { EditTable } from "#app/_ui/table/edit-table.tsx";
+import { OutdatedNotice } from "#app/_ui/table/outdated-notice.tsx";
+import { useEntries } from "#app/_ui/table/use-entries.ts";
 import { useRows } from "#app/_ui/table/use-rows.ts";
 import type { CuttingRule } from "#lib/contracts/planning/cutting.ts";
 import { changeCuttingRuleAction } from "./actions.ts";
@@ -16,17 +18,24 @@ export type StockFormProps = { readonly projectId: string; readonly version: num
 
 export function StockForm({ projectId, version, edge, rule, canEdit }: StockFormProps) {
   const keyed = <Item,>(items: readonly Item[]) => items.map((item, index) => ({ item, key: `row-${index}` }));
-  const sheets = useRows(keyed(rule.sheets), ({ item, key }) => toSheetRow(item, edge, key));
-  const timbers = useRows(keyed(rule.timbers), ({ item, key }) => toTimberRow(item, edge, key));
-  const answered = useAnswer((data) => changeCuttingRuleAction({
-    projectId, version,
-    cuttingRule: { ...readSaw(data, edge), sheets: sheets.rows.map((row) => toSheet(row, edge)), timbers: timbers.rows.map((row) => toTimber(row, edge)) },
-  }));
+  const sheets = useRows(keyed(rule.sheets), ({ item, key }) => toSheetRow(item, edge, key), version);
+  const timbers = useRows(keyed(rule.timbers), ({ item, key }) => toTimberRow(item, edge, key), version);
+  const saw = useEntries(version, () => rule);
+  const parts = [sheets, timbers, saw];
+  const answered = useAnswer(async (data) => {
+    const answer = await changeCuttingRuleAction({
+      projectId, version: Math.min(...parts.map(({ seen }) => seen)),
+      cuttingRule: { ...readSaw(data, edge), sheets: sheets.rows.map((row) => toSheet(row, edge)), timbers: timbers.rows.map((row) => toTimber(row, edge)) },
+    });
+    if (answer.ok) for (const part of parts) part.saved();
+    return answer;
+  });
   const addSheet = () => sheets.add((key) => ({ key, given: undefined, length: "", width: "", price: "", onHand: "" }));
   const addTimber = () => timbers.add((key) => ({ key, given: undefined, use: "backing", length: "", price: "", onHand: "" }));
   const { failure } = answered;
   return (
     <SaveForm answered={answered} label="Save the stock" done="Saved. Cutting plans follow it from now on." canEdit={canEdit} className="flex flex-col gap-8">
+      <OutdatedNotice isOutdated={parts.some(({ isOutdated }) => isOutdated)} startAgain={() => parts.forEach((part) => part.startAgain())} />
       <Section title="Sheets of ply" note="A count on the rack is used up and not bought; no count means as many as needed">
         <div className="flex flex-col gap-3">
           <EditTable caption="Sheets of ply" columns={sheetColumns({ edge, failure, change: sheets.change })} rows={sheets.rows} rowKey={({ key }) => key} rowName={(_row, index) => `row ${index + 1}`} onAdd={canEdit ? addSheet : undefined} onRemove={canEdit ? sheets.remove : undefined} />
@@ -39,7 +48,7 @@ export function StockForm({ projectId, version, edge, rule, canEdit }: StockForm
           {canEdit ? <div><Button onPress={addTimber}>Add a length</Button></div> : null}
         </div>
       </Section>
-      <SawFields rule={rule} edge={edge} />
+      <div onInput={() => saw.set((now) => now)}><SawFields key={saw.seen} rule={saw.value} edge={edge} /></div>
     </SaveForm>
   );
 }
