@@ -50,7 +50,7 @@ function* planPart(order: ReturnOrder, timeShare: number): Asking<Result<Found>>
   yield* better(search, (plan) => whereTheyAgree(tightened, plan));
   let answer = yield* prove(search, tightened, { timeShare, timeShareMs: FIRST_TRY_MS, isNearlyThere });
   if (!isProven(search) && answer.status !== "infeasible") {
-    for (const window of windowsOf(order.dates)) yield* better(search, (plan) => within(search.model, tightened.drafted, plan, window));
+    for (const span of windowsOf(order.dates)) yield* better(search, (plan) => within(search.model, tightened.drafted, plan, span));
     answer = yield* prove(search, tightened, { timeShare, isNearlyThere });
   }
   if (answer.status === "infeasible" && !isProven(search)) return brokenRule("return-trips-too-few", { trips: Math.max(...order.trucks.map(({ mostTrips }) => mostTrips ?? 0)) });
