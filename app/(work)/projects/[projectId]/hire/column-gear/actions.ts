@@ -7,6 +7,6 @@ import { paths } from "#app/paths.ts";
 
 export async function changeColumnGearAction(input: Parameters<typeof changeColumnGear>[1]) {
   const changed = await changeColumnGear(await currentCaller(), input);
-  if (changed.ok) revalidatePath(paths.project(input.projectId), "layout");
+  if (changed.ok || changed.failure.kind === "conflict") revalidatePath(paths.project(input.projectId), "layout");
   return changed;
 }

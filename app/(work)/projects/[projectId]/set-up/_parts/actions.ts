@@ -1,6 +1,7 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
+import type { Result } from "#lib/kernel/result.ts";
 import { currentCaller } from "#lib/server/gate/session.ts";
 import {
   archiveProject, changePourConditions, changeProject, changeShutterRule,
@@ -8,6 +9,8 @@ import {
 import { saveGridLines, saveLevels, saveMarks } from "#lib/server/projects/save-lists.ts";
 import { paths } from "#app/paths.ts";
 
+/** What the page shows has changed: by this save, or by somebody else's that came first. */
+const isNews = (saved: Result<unknown>): boolean => saved.ok || saved.failure.kind === "conflict";
 const redraw = (projectId: string): void => revalidatePath(paths.project(projectId), "layout");
 
 export async function changeProjectAction(input: Parameters<typeof changeProject>[1]) {
@@ -36,18 +39,18 @@ export async function changePourConditionsAction(input: Parameters<typeof change
 
 export async function saveLevelsAction(input: Parameters<typeof saveLevels>[1]) {
   const saved = await saveLevels(await currentCaller(), input);
-  if (saved.ok) redraw(input.projectId);
+  if (isNews(saved)) redraw(input.projectId);
   return saved;
 }
 
 export async function saveGridLinesAction(input: Parameters<typeof saveGridLines>[1]) {
   const saved = await saveGridLines(await currentCaller(), input);
-  if (saved.ok) redraw(input.projectId);
+  if (isNews(saved)) redraw(input.projectId);
   return saved;
 }
 
 export async function saveMarksAction(input: Parameters<typeof saveMarks>[1]) {
   const saved = await saveMarks(await currentCaller(), input);
-  if (saved.ok) redraw(input.projectId);
+  if (isNews(saved)) redraw(input.projectId);
   return saved;
 }

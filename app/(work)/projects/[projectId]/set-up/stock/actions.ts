@@ -7,6 +7,6 @@ import { paths } from "#app/paths.ts";
 
 export async function changeCuttingRuleAction(input: Parameters<typeof changeCuttingRule>[1]) {
   const changed = await changeCuttingRule(await currentCaller(), input);
-  if (changed.ok) revalidatePath(paths.project(input.projectId), "layout");
+  if (changed.ok || changed.failure.kind === "conflict") revalidatePath(paths.project(input.projectId), "layout");
   return changed;
 }
