@@ -61,6 +61,9 @@ function keepWorking(terms: AppTerms): void {
   begin();
 }
 
+/** From its sources the first page is compiled before it answers. */
+const COMPILING_MS = 300_000;
+
 async function serve(): Promise<void> {
   const settings = readSettings();
   const folder = await openDataFolder();
@@ -79,7 +82,7 @@ async function serve(): Promise<void> {
   const app = fromSources ? startSources(terms) : startApp(terms);
   endings.add(app.stop);
   keepWorking(terms);
-  if (!(await Promise.race([untilServing(terms, app), request.heard.then(() => true)]))) throw new ClearLine("The server did not start; its messages are above.");
+  if (!(await Promise.race([untilServing(terms, app, fromSources ? COMPILING_MS : undefined), request.heard.then(() => true)]))) throw new ClearLine("The server did not start; its messages are above.");
   request.throwIfAsked();
   database.announce(addressOf(settings));
   print(addressOf(settings), signIns);
