@@ -1,6 +1,6 @@
 "use client";
 
-import { useState } from "react";
+import { useState, type ReactNode } from "react";
 import { Button } from "#app/_ui/control/button.tsx";
 import { TextField } from "#app/_ui/field/text-field.tsx";
 import { instantWords } from "#app/_ui/value/time-words.ts";
@@ -14,7 +14,7 @@ import type { TickProject } from "./tick-column.ts";
 export const STANDING_WORDS = { waiting: "saved on this phone", asks: "give a reason", refused: "not taken", sent: "sent" } as const;
 
 /** One entry made on this phone, where it has got to, and what can be done about one that was not taken. */
-export function KeptRow({ item, project }: { readonly item: KeptItem; readonly project: TickProject }) {
+export function KeptRow({ item, project, children }: { readonly item: KeptItem; readonly project: TickProject; /** What else can be done about one that is stuck. */ readonly children?: ReactNode }) {
   const { event, about, standing, outcome } = item;
   const { day, time } = instantWords(event.happenedAt, project.timeZone);
   const isStuck = standing === "refused" || standing === "asks";
@@ -30,6 +30,7 @@ export function KeptRow({ item, project }: { readonly item: KeptItem; readonly p
       {isStuck ? (
         <div className="mt-2 flex flex-wrap gap-2">
           {standing === "refused" ? <Button size="glove" onPress={() => void outbox().tryAgain([event.id]).then(() => outbox().flush())}>Try again</Button> : null}
+          {children}
           <Button size="glove" onPress={() => void outbox().drop([event.id])}>Dismiss</Button>
         </div>
       ) : null}

@@ -48,12 +48,14 @@ test("what is gathered without reception stays on the phone, is sent once when i
   await expect(seen).toContainText("taken back");
 });
 
-test("gathered without reception while somebody else did it: the reason is told and the entry stays until it is dismissed", async ({ browser, heard }) => {
+test("gathered without reception while somebody else took one of it: the reason is told, the other lines are taken one by one, and that one stays until it is dismissed", async ({ browser, heard }) => {
   const hand = await as("leading hand", browser, heard, PHONE);
   const project = await openProject(hand);
   const wedges = await openGatherList(hand, project, hand.getByText(/^B\/2 C2/).last());
+  const all = hand.locator("section").filter({ has: wedges }).getByText(/^All \d+ lines:$/);
+  const [lines = ""] = (await all.innerText()).match(/\d+/) ?? [];
   await hand.context().setOffline(true);
-  await wedges.getByRole("button", { name: "At the column" }).click();
+  await all.locator("..").getByRole("button", { name: "At the column" }).click();
   await expect(hand.getByRole("button", { name: "1 saved on this phone" })).toBeVisible();
 
   const owner = await as("owner", browser, heard);
@@ -67,6 +69,10 @@ test("gathered without reception while somebody else did it: the reason is told 
   await expect(refused).toContainText(/Wedge for B\/2 was gathered by Maren/);
   await expect(hand.getByRole("button", { name: "1 not taken" })).toBeVisible();
   await expectAccessible(hand);
+  await refused.getByRole("button", { name: "Take its lines one by one" }).click();
+  await expect(refused).toContainText(/× Wedge: /);
+  const gathered = owner.getByRole("listitem").filter({ hasText: "B/2" }).filter({ has: owner.getByRole("button", { name: "Take back" }) });
+  await expect.poll(async () => { await owner.reload(); return gathered.count(); }).toBe(Number(lines));
   await refused.getByRole("button", { name: "Dismiss" }).click();
   await expect(hand.getByText("not taken")).toHaveCount(0);
   await movement.getByRole("button", { name: "Take back" }).click();

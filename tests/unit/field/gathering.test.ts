@@ -3,6 +3,7 @@ import { expectedTake, gatheredSince, isBuiltOn } from "#app/_field/outbox/expec
 import type { KeptEntry, KeptGathering, KeptItem } from "#app/_field/outbox/kept-item.ts";
 import { makeItems } from "#app/_field/outbox/make-items.ts";
 import { nextBatch, park, pointless, requeue, settleMoves } from "#app/_field/outbox/outbox-plan.ts";
+import { mayBeSplit, splitGathering } from "#app/_field/outbox/split-gathering.ts";
 import { actWords } from "#app/_field/ticking/act-words.ts";
 import type { ToTake } from "#lib/trade/gear/gather.ts";
 
@@ -99,5 +100,20 @@ describe("the list with what waits on this phone counted in", () => {
     const on = kept(2, took("g2", "truck", atColumn, { a: 6 }));
     expect([isBuiltOn(waiting, [waiting, on]), isBuiltOn(on, [waiting, on]), isBuiltOn(waiting, [waiting])]).toEqual([true, false, false]);
     expect(isBuiltOn(waiting, [waiting, kept(2, took("g2", "truck", atColumn, { a: 1 }, "panel"))])).toBe(false);
+  });
+});
+
+describe("a gathering refused for one of its lines", () => {
+  it("is made into one for each thing and place, its columns together, at the time it was done", () => {
+    const all: KeptGathering = { ...took("all", "rack", onTruck, { a: 8, b: 4 }), lines: [...took("", "rack", onTruck, { a: 8, b: 4 }).lines, ...took("", "bay", onTruck, { a: 2 }).lines, ...took("", "rack", onTruck, { b: 1 }, "clamp").lines] };
+    const apart = splitGathering(all, (lines) => String(lines.reduce((sum, { quantity }) => sum + quantity, 0)));
+    expect(apart.map((each) => ("lines" in each ? [each.about, each.lines.map(({ itemId, fromId, columnId }) => `${itemId} ${fromId} ${columnId}`)] : []))).toEqual([
+      ["12", ["wedge rack a", "wedge rack b"]], ["2", ["wedge bay a"]], ["1", ["clamp rack b"]],
+    ]);
+    for (const each of apart) expect(each).toMatchObject({ to: onTruck, readAt: READ_AT, happenedAt: told.happenedAt });
+  });
+
+  it("stays one where it is one line", () => {
+    expect([mayBeSplit(took("one", "rack", atColumn, { a: 8, b: 4 })), mayBeSplit({ ...took("two", "rack", atColumn, { a: 8 }), lines: [...took("", "rack", atColumn, { a: 8 }).lines, ...took("", "bay", atColumn, { a: 8 }).lines] })]).toEqual([false, true]);
   });
 });

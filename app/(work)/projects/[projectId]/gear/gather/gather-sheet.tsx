@@ -2,13 +2,17 @@
 
 import { useEffect, useState } from "react";
 import { groupBy } from "#lib/kernel/group-by.ts";
+import { Button } from "#app/_ui/control/button.tsx";
 import { CheckField } from "#app/_ui/field/check-field.tsx";
 import { Section } from "#app/_ui/page/section.tsx";
 import { formatQuantity } from "#app/_ui/value/format-quantity.ts";
 import type { GatherList } from "#lib/trade/gear/gather.ts";
 import { expectedTake } from "#app/_field/outbox/expected-take.ts";
+import type { KeptGathering } from "#app/_field/outbox/kept-item.ts";
+import { mayBeSplit } from "#app/_field/outbox/split-gathering.ts";
 import { KeptRow } from "#app/_field/ticking/kept-row.tsx";
 import type { TickPerson, TickProject } from "#app/_field/ticking/tick-column.ts";
+import { lineName } from "./line-name.ts";
 import { TakeLines } from "./take-lines.tsx";
 import { useGathering } from "./use-gathering.ts";
 
@@ -47,6 +51,7 @@ export function GatherSheet({ project, me, readAt, listKey, list, items, places,
   const row = (key: string, label: string) => <li key={key}><CheckField name={key} label={label} size="glove" isSelected={ticked.includes(key)} onChange={(isIn) => tick(key, isIn)} /></li>;
   const gathering = useGathering({ projectId: project.id, me, readAt, columnIds: Object.keys(columns) });
   const { kept, refused } = gathering;
+  const nameOf = (lines: KeptGathering["lines"]): string => lineName(items, lines[0]?.itemId ?? "", lines.reduce((sum, { quantity }) => sum + quantity, 0));
   const toTake = groupBy(expectedTake(list.take, kept.map(({ event }) => event)), ({ placeId }) => placeId);
   const keptFrom = groupBy(kept, ({ event }) => event.lines[0]?.fromId ?? "");
   const taken = [...new Set([...list.take.map(({ placeId }) => placeId), ...toTake.keys(), ...keptFrom.keys()])].filter((id) => toTake.has(id) || keptFrom.has(id));
@@ -59,7 +64,15 @@ export function GatherSheet({ project, me, readAt, listKey, list, items, places,
   return (
     <div className="flex flex-col gap-6 print:gap-2">
       {isAllThere ? <p className="border-2 border-l-8 border-accent bg-accent-wash p-3 font-semibold">Everything these columns need lies at them.</p> : null}
-      {refused.length > 0 ? <ul className="no-print flex flex-col gap-2">{refused.map((item) => <KeptRow key={item.event.id} item={item} project={project} />)}</ul> : null}
+      {refused.length > 0 ? (
+        <ul className="no-print flex flex-col gap-2">
+          {refused.map((item) => (
+            <KeptRow key={item.event.id} item={item} project={project}>
+              {mayBeSplit(item.event) ? <Button size="glove" kind="primary" onPress={() => void gathering.oneByOne(item, nameOf)}>Take its lines one by one</Button> : null}
+            </KeptRow>
+          ))}
+        </ul>
+      ) : null}
       {taken.map((placeId) => (
         <Section key={placeId} title={places[placeId]?.kind === "truck" ? `On the truck: ${places[placeId]?.name ?? ""}` : `Take from: ${places[placeId]?.name ?? "elsewhere"}`}>
           <TakeLines place={places[placeId]?.name ?? "elsewhere"} lines={toTake.get(placeId) ?? []} kept={keptFrom.get(placeId) ?? []} gathering={gathering} items={items} columns={columns} trucks={places[placeId]?.kind === "truck" ? [] : trucks} mayPost={mayPost} />

@@ -5,6 +5,7 @@ import { STANDING_WORDS } from "#app/_field/ticking/kept-row.tsx";
 import type { KeptGathering, KeptItem } from "#app/_field/outbox/kept-item.ts";
 import { Button } from "#app/_ui/control/button.tsx";
 import type { ToTake } from "#lib/trade/gear/gather.ts";
+import { lineName } from "./line-name.ts";
 import type { Gathering } from "./use-gathering.ts";
 
 type Names = Readonly<Record<string, string>>;
@@ -29,7 +30,7 @@ export function TakeLines({ place, lines, kept, items, columns, trucks, mayPost,
       <Button size="glove" kind="primary" onPress={() => keep(given, about, null)}>At the column</Button>
     </div>
   );
-  const nameOf = ({ itemId, quantity }: ToTake): string => (items[itemId]?.startsWith("P-") ? `Panel ${items[itemId]}` : `${quantity} × ${items[itemId] ?? "item"}`);
+  const nameOf = ({ itemId, quantity }: ToTake): string => lineName(items, itemId, quantity);
   const forColumns = ({ columns: parts }: ToTake): string => {
     const named = parts.slice(0, MOST_NAMED).map(({ columnId, quantity }) => (parts.length > 1 ? `${columns[columnId] ?? ""} ${quantity}` : (columns[columnId] ?? "")));
     return `${named.join(", ")}${parts.length > MOST_NAMED ? ` and ${parts.length - MOST_NAMED} more` : ""}`;

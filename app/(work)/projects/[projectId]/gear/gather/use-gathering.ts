@@ -6,6 +6,7 @@ import { gatheredSince, isBuiltOn } from "#app/_field/outbox/expected-take.ts";
 import { isGathering, isMove, type KeptGathering, type KeptItem, type KeptTakeBack, type MoveDraft } from "#app/_field/outbox/kept-item.ts";
 import { makeEventId, randomBytes } from "#app/_field/outbox/make-event-ids.ts";
 import { makeItems } from "#app/_field/outbox/make-items.ts";
+import { splitGathering } from "#app/_field/outbox/split-gathering.ts";
 import { outbox } from "#app/_field/outbox.ts";
 import { readReception } from "#app/_field/reception.ts";
 import type { TickPerson } from "#app/_field/ticking/tick-column.ts";
@@ -17,19 +18,25 @@ type Input = { readonly projectId: string; readonly me: TickPerson };
 function useMoves({ projectId, me: { id: personId, name: personName } }: Input) {
   const isSaving = useRef(false);
   return useMemo(() => {
-    const keep = async (draft: MoveDraft): Promise<void> => {
+    const keepAll = async (drafts: readonly MoveDraft[]): Promise<void> => {
       if (isSaving.current) return;
       isSaving.current = true;
-      const made = makeItems([draft], { projectId, personId, personName }, () => Date.now(), (at) => makeEventId(at, randomBytes));
+      const made = makeItems(drafts, { projectId, personId, personName }, () => Date.now(), (at) => makeEventId(at, randomBytes));
       await outbox().add(made).finally(() => (isSaving.current = false));
       void outbox().flush();
     };
+    const keep = (draft: MoveDraft): Promise<void> => keepAll([draft]);
     /** What never left is struck out; what may have arrived is taken back after it. */
     const undo = async ({ event, about }: KeptItem<KeptGathering>): Promise<void> => {
       const left = await outbox().strikeOut([event.id]);
       if (left.length > 0) await keep({ kind: "taken-back", movementId: event.id, reason: "Undone on the phone", about });
     };
-    return { keep, undo };
+    /** The lines of one that was refused, each by itself: only those that cannot be taken are told again. */
+    const oneByOne = async ({ event }: KeptItem<KeptGathering>, nameOf: (lines: KeptGathering["lines"]) => string): Promise<void> => {
+      await keepAll(splitGathering(event, nameOf));
+      await outbox().drop([event.id]);
+    };
+    return { keep, undo, oneByOne };
   }, [projectId, personId, personName]);
 }
 
