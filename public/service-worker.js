@@ -8,7 +8,7 @@ const MOST_PARTS = 400;
 /** Asked for by the browser itself, on any page. */
 const SIGNS = ["/icons/column.svg", "/icons/column-192.png"];
 const PATIENCE_MS = 7000;
-const FRESH_MS = 180000;
+const FRESH_MS = 60000;
 
 const isKeptPage = (url) => /^\/projects\/[^/]+\/(today|columns|columns\/[^/]+|gear\/gather|gear\/count|hire\/dockets\/new)$/.test(url.pathname) || url.pathname === "/projects";
 /** For other columns it is another list, for another kind of docket another form: a copy of one does not stand in for it. */
