@@ -18,8 +18,12 @@ export function useEntries<Value, Stamp extends string | number>(stamp: Stamp, f
     set: (next: (value: Value) => Value) => setState((now) => ({ ...now, isTouched: true, value: next(now.value) })),
     /** Shown otherwise, though nothing was entered. */
     show: (next: (value: Value) => Value) => setState((now) => ({ ...now, value: next(now.value) })),
-    /** What was entered is on the server: it follows that again. */
-    saved: () => setState((now) => ({ ...now, isTouched: false })),
+    /** Waits for a save; once what was entered is on the server, it follows that again. */
+    saving: async <Answer extends { readonly ok: boolean }>(save: Promise<Answer>): Promise<Answer> => {
+      const answer = await save;
+      if (answer.ok) setState((now) => ({ ...now, isTouched: false }));
+      return answer;
+    },
     /** Lets go of what was entered. */
     startAgain: () => setState(begin()),
   };

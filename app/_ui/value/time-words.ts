@@ -8,7 +8,7 @@ const REGIONS = ["en-AU", "en-US", "en-GB", "en-NZ", "en-CA", "en-IN", "en-ZA"];
 
 type Formats = { readonly day: Intl.DateTimeFormat; readonly time: Intl.DateTimeFormat; readonly names: readonly Intl.DateTimeFormat[] };
 
-/** Making a format costs a thousand times what using it does, and a page of columns shows hundreds of instants. */
+/** Making a format costs far more than using it does, and a page of columns shows hundreds of instants. */
 const formats = new Map<string, Formats>();
 
 function formatsOf(timeZone: string): Formats {

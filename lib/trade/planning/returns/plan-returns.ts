@@ -47,10 +47,10 @@ function* planPart(order: ReturnOrder, timeShare: number): Asking<Result<Found>>
   const values = yield* dive(search.model, tightened);
   take(search, values ?? new Float64Array());
   const isNearlyThere = values !== null;
-  yield* better(search, (plan) => whereTheyAgree(tightened, plan));
-  let answer = yield* prove(search, tightened, { timeShare, timeShareMs: FIRST_TRY_MS, isNearlyThere });
+  yield* better(search, (plan) => whereTheyAgree(tightened, plan, timeShare));
+  let answer = yield* prove(search, tightened, { timeShare: timeShare / 4, timeShareMs: FIRST_TRY_MS, isNearlyThere });
   if (!isProven(search) && answer.status !== "infeasible") {
-    for (const span of windowsOf(order.dates)) yield* better(search, (plan) => within(search.model, tightened.drafted, plan, span));
+    for (const span of windowsOf(order.dates)) yield* better(search, (plan) => within(search.model, tightened.drafted, plan, span, timeShare));
     answer = yield* prove(search, tightened, { timeShare, isNearlyThere });
   }
   if (answer.status === "infeasible" && !isProven(search)) return brokenRule("return-trips-too-few", { trips: Math.max(...order.trucks.map(({ mostTrips }) => mostTrips ?? 0)) });

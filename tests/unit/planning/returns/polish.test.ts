@@ -49,8 +49,8 @@ describe("a plan bettered nearby", () => {
       if (!plan) return;
       const values = columnValues(model, plan);
       const window = { from, to: from + 3 };
-      const inWindow = await answerQuestions(within(model, tightened.drafted, values, window), pool.solve, time);
-      const agreeing = await answerQuestions(whereTheyAgree(tightened, values), pool.solve, time);
+      const inWindow = await answerQuestions(within(model, tightened.drafted, values, window, 1), pool.solve, time);
+      const agreeing = await answerQuestions(whereTheyAgree(tightened, values, 1), pool.solve, time);
       for (const bettered of [inWindow, agreeing]) {
         const priced = bettered && priceStays(order, readStays(order, model, bettered));
         expect(priced?.cost.total ?? Infinity).toBeLessThanOrEqual(plan.cost.total);

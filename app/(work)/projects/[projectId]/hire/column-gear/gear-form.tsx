@@ -19,12 +19,8 @@ export type GearFormProps = {
 };
 
 export function GearForm({ projectId, version, units, items, levels, rows: given, canEdit }: GearFormProps) {
-  const { rows, seen, change, add, remove, saved, isOutdated, startAgain } = useRows(given.map((row, index) => ({ row, key: `row-${index}` })), ({ row, key }) => toGearRow(row, units, key), version);
-  const answered = useAnswer(async () => {
-    const answer = await changeColumnGearAction({ projectId, version: seen, columnGear: { rows: rows.map((row) => toGear(row, units)) } });
-    if (answer.ok) saved();
-    return answer;
-  });
+  const { rows, seen, change, add, remove, saving, isOutdated, startAgain } = useRows(given.map((row, index) => ({ row, key: `row-${index}` })), ({ row, key }) => toGearRow(row, units, key), version);
+  const answered = useAnswer(() => saving(changeColumnGearAction({ projectId, version: seen, columnGear: { rows: rows.map((row) => toGear(row, units)) } })));
   const addRow = () => add((key) => emptyRow(key, rows.at(-1)?.itemId ?? items[0]?.id ?? ""));
   return (
     <SaveForm answered={answered} label="Save the gear" done="Saved. Return plans count it from now on." canEdit={canEdit} className="flex flex-col gap-3">

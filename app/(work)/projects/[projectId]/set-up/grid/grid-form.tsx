@@ -26,14 +26,10 @@ const MODES = [
 ] as const;
 
 export function GridForm({ projectId, units, gridLines, stamp, canEdit }: GridFormProps) {
-  const { value: { mode, rows }, seen, set, show, saved, isOutdated, startAgain } = useEntries(stamp, (): Entered => ({
+  const { value: { mode, rows }, seen, set, show, saving, isOutdated, startAgain } = useEntries(stamp, (): Entered => ({
     mode: "spacing", rows: { "along-x": toGridRows(gridLines, "along-x", units), "along-y": toGridRows(gridLines, "along-y", units) },
   }));
-  const answered = useAnswer(async () => {
-    const answer = await saveGridLinesAction({ projectId, seen, gridLines: AXES.flatMap(({ axis }) => toGridLines(rows[axis], axis, mode, units)) });
-    if (answer.ok) saved();
-    return answer;
-  });
+  const answered = useAnswer(() => saving(saveGridLinesAction({ projectId, seen, gridLines: AXES.flatMap(({ axis }) => toGridLines(rows[axis], axis, mode, units)) })));
 
   const setMode = (next: GridMode) => show((now) => ({
     mode: next,

@@ -17,12 +17,8 @@ export type LevelsFormProps = {
 };
 
 export function LevelsForm({ projectId, units, levels, stamp, canEdit }: LevelsFormProps) {
-  const { rows, seen, change, add, remove, saved, isOutdated, startAgain } = useRows(levels, (level) => toLevelRow(level, units), stamp);
-  const answered = useAnswer(async () => {
-    const answer = await saveLevelsAction({ projectId, seen, levels: rows.map((row) => toLevel(row, units)) });
-    if (answer.ok) saved();
-    return answer;
-  });
+  const { rows, seen, change, add, remove, saving, isOutdated, startAgain } = useRows(levels, (level) => toLevelRow(level, units), stamp);
+  const answered = useAnswer(() => saving(saveLevelsAction({ projectId, seen, levels: rows.map((row) => toLevel(row, units)) })));
   const columns = levelColumns({ rows, units, failure: answered.failure, change });
   const addRow = () => add((key) => rowAbove(rows, units, key));
   return (

@@ -17,12 +17,8 @@ export type MarksFormProps = {
 };
 
 export function MarksForm({ projectId, units, marks, stamp, canEdit }: MarksFormProps) {
-  const { rows, seen, change, add, remove, saved, isOutdated, startAgain } = useRows(marks, (mark) => toMarkRow(mark, units), stamp);
-  const answered = useAnswer(async () => {
-    const answer = await saveMarksAction({ projectId, seen, marks: rows.map((row) => toMark(row, units)) });
-    if (answer.ok) saved();
-    return answer;
-  });
+  const { rows, seen, change, add, remove, saving, isOutdated, startAgain } = useRows(marks, (mark) => toMarkRow(mark, units), stamp);
+  const answered = useAnswer(() => saving(saveMarksAction({ projectId, seen, marks: rows.map((row) => toMark(row, units)) })));
   const columns = markColumns({ units, failure: answered.failure, change });
   const addRow = () => add((key) => ({ key, given: undefined, name: "", shape: rows.at(-1)?.shape ?? "rectangle", width: "", depth: "" }));
   return (

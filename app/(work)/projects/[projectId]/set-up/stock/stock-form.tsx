@@ -22,14 +22,11 @@ export function StockForm({ projectId, version, edge, rule, canEdit }: StockForm
   const timbers = useRows(keyed(rule.timbers), ({ item, key }) => toTimberRow(item, edge, key), version);
   const saw = useEntries(version, () => rule);
   const parts = [sheets, timbers, saw];
-  const answered = useAnswer(async (data) => {
-    const answer = await changeCuttingRuleAction({
-      projectId, version: Math.min(...parts.map(({ seen }) => seen)),
-      cuttingRule: { ...readSaw(data, edge), sheets: sheets.rows.map((row) => toSheet(row, edge)), timbers: timbers.rows.map((row) => toTimber(row, edge)) },
-    });
-    if (answer.ok) for (const part of parts) part.saved();
-    return answer;
-  });
+  const saving = <Answer extends { readonly ok: boolean }>(save: Promise<Answer>) => parts.reduce((saved, part) => part.saving(saved), save);
+  const answered = useAnswer((data) => saving(changeCuttingRuleAction({
+    projectId, version: Math.min(...parts.map(({ seen }) => seen)),
+    cuttingRule: { ...readSaw(data, edge), sheets: sheets.rows.map((row) => toSheet(row, edge)), timbers: timbers.rows.map((row) => toTimber(row, edge)) },
+  })));
   const addSheet = () => sheets.add((key) => ({ key, given: undefined, length: "", width: "", price: "", onHand: "" }));
   const addTimber = () => timbers.add((key) => ({ key, given: undefined, use: "backing", length: "", price: "", onHand: "" }));
   const { failure } = answered;
